@@ -1,0 +1,36 @@
+import { TintladderError } from '../errors.js';
+import { parseColumns } from './columns.js';
+import { refineBySpline } from './spline.js';
+import { OBSERVER_1931 } from './tables/observer-1931.js';
+import { OBSERVER_1964 } from './tables/observer-1964.js';
+import type { Observer } from './viewing.js';
+
+/** Colour-matching functions at every nm from 360 to 830: index i is 360 + i nm. */
+export interface ColourMatchingFunctions {
+  readonly x: Float64Array;
+  readonly y: Float64Array;
+  readonly z: Float64Array;
+}
+
+const cache = new Map<Observer, ColourMatchingFunctions>();
+
+/**
+ * The colour-matching functions of a standard observer at 1 nm, splined from the 5 nm table and kept.
+ *
+ * @throws TintladderError `unknown-observer`
+ */
+export function colourMatchingFunctions(observer: Observer): ColourMatchingFunctions {
+  const known = cache.get(observer);
+  if (known) return known;
+  if (observer !== '2' && observer !== '10') {
+    throw new TintladderError('unknown-observer', {
+      place: 'viewing.observer',
+      seen: observer,
+      expected: "'2' (CIE 1931) or '10' (CIE 1964)",
+    });
+  }
+  const [, x, y, z] = parseColumns(observer === '2' ? OBSERVER_1931 : OBSERVER_1964);
+  const functions = { x: refineBySpline(x, 5), y: refineBySpline(y, 5), z: refineBySpline(z, 5) };
+  cache.set(observer, functions);
+  return functions;
+}

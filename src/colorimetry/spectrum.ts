@@ -1,0 +1,101 @@
+import { TintladderError } from '../errors.js';
+import { assertGrid, describeGrid, type Grid } from './grid.js';
+
+declare const validated: unique symbol;
+
+/**
+ * Reflectance factor on an even wavelength grid: fractions, 1 = perfect reflecting diffuser; `start` and `interval`
+ * in nm. Only {@link createSpectrum} makes one, so a function that takes a `Spectrum` need not check it again.
+ */
+export interface Spectrum {
+  readonly start: number;
+  readonly interval: number;
+  readonly values: Float64Array;
+  readonly [validated]: true;
+}
+
+/** What {@link createSpectrum} takes. */
+export interface SpectrumInput {
+  /** First wavelength, nm, 360 or more. */
+  readonly start: number;
+  /** Distance between readings, nm, 1 to 20. */
+  readonly interval: number;
+  /** Reflectance factors in the order of wavelength. */
+  readonly values: ArrayLike<number>;
+  /** What the values mean: 1 or 100 for the perfect reflecting diffuser. */
+  readonly scale: 'fraction' | 'percent';
+}
+
+/** Reflectance factors up to this pass: fluorescent whites read above 1, but twice the perfect diffuser is a fault of scale. */
+const HIGHEST_REFLECTANCE = 2;
+
+/**
+ * Makes a checked, frozen spectrum from readings; the values are copied.
+ *
+ * A reflectance factor a little above 1 (a fluorescent white) is legal and passes.
+ *
+ * @param input - grid in nm, values, and their scale
+ * @returns the spectrum, in fractions
+ * @throws TintladderError `grid-invalid` for fewer than two values, an interval outside 1-20 nm, or readings outside
+ * 360-830 nm; `not-finite` for a value that is no finite number; `reflectance-out-of-range` for a value below 0 or above
+ * 2 (as a fraction); `invalid-option` for an unknown scale
+ * @example createSpectrum({ start: 400, interval: 100, values: [10, 20], scale: 'percent' }) // throws grid-invalid
+ * @example createSpectrum({ start: 400, interval: 10, values: [10, 20], scale: 'percent' }).values[1] // 0.2
+ * @see ISO 18314-1 for the reflectance factor
+ */
+export function createSpectrum({ start, interval, values, scale }: SpectrumInput): Spectrum {
+  if (scale !== 'fraction' && scale !== 'percent') {
+    throw new TintladderError('invalid-option', { place: 'scale', seen: scale, expected: "'fraction' or 'percent'" });
+  }
+  assertGrid({ start, interval, count: values.length });
+  const divisor = scale === 'percent' ? 100 : 1;
+  const fractions = new Float64Array(values.length);
+  for (let i = 0; i < values.length; i++) {
+    const value = values[i];
+    const place = () => `reflectance at ${start + i * interval} nm (index ${i})`;
+    if (typeof value !== 'number' || !Number.isFinite(value)) {
+      throw new TintladderError('not-finite', { place: place(), seen: value, expected: 'a finite number' });
+    }
+    const fraction = value / divisor;
+    if (fraction < 0 || fraction > HIGHEST_REFLECTANCE) {
+      throw new TintladderError('reflectance-out-of-range', {
+        place: place(),
+        seen: value,
+        expected: scale === 'percent' ? 'a percentage from 0 to 200' : 'a fraction from 0 to 2',
+        mend: scale === 'fraction' && value > HIGHEST_REFLECTANCE ? "Pass scale: 'percent'?" : undefined,
+      });
+    }
+    fractions[i] = fraction;
+  }
+  return Object.freeze({ start, interval, values: fractions }) as Spectrum;
+}
+
+/**
+ * The wavelength grid of a spectrum.
+ *
+ * @param spectrum - any spectrum
+ * @returns first wavelength and interval in nm, and the number of readings
+ * @example gridOf(createSpectrum({ start: 400, interval: 10, values: [0.1, 0.2], scale: 'fraction' })).count // 2
+ */
+export function gridOf(spectrum: Spectrum): Grid {
+  return { start: spectrum.start, interval: spectrum.interval, count: spectrum.values.length };
+}
+
+/**
+ * Refuses two spectra that are not on one grid: nothing is ever resampled or cut silently.
+ *
+ * @throws TintladderError `grid-mismatch`
+ */
+export function assertSameGrid(reference: Spectrum, sample: Spectrum, place: string): void {
+  const same =
+    reference.start === sample.start &&
+    reference.interval === sample.interval &&
+    reference.values.length === sample.values.length;
+  if (same) return;
+  throw new TintladderError('grid-mismatch', {
+    place,
+    seen: describeGrid(gridOf(sample)),
+    expected: `the grid of the reference, ${describeGrid(gridOf(reference))},`,
+    mend: 'Bring both to one grid first.',
+  });
+}

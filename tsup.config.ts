@@ -1,0 +1,20 @@
+import { defineConfig } from 'tsup';
+
+export default defineConfig({
+  entry: {
+    index: 'src/index.ts',
+    colorimetry: 'src/colorimetry/index.ts',
+    strength: 'src/strength/index.ts',
+    fits: 'src/strength/fits/index.ts',
+    rubout: 'src/rubout/index.ts',
+    exchange: 'src/exchange/index.ts',
+    study: 'src/study/index.ts',
+    report: 'src/report/index.ts',
+    cli: 'src/cli.ts',
+  },
+  format: 'esm',
+  target: 'es2022',
+  platform: 'neutral',
+  dts: true,
+  clean: true,
+});
