@@ -1,0 +1,180 @@
+import type { Grid, Lab, Viewing, Warning } from '../colorimetry/index.js';
+import type { Limit, Outcome, RubOutResult } from '../rubout/index.js';
+import type { DosageLadderFit, GrindCurveFit } from '../strength/fits/index.js';
+import type { StrengthCriterion, StrengthResult, Surface } from '../strength/index.js';
+import type { StudyPackage, StudyPaint } from './study.js';
+
+/** A 95 % interval. */
+export interface Interval {
+  readonly low: number;
+  readonly high: number;
+}
+
+/** One figure with everything needed to quote it. */
+export interface Figure {
+  readonly quantity: string;
+  readonly value: number;
+  readonly unit: string;
+  readonly interval?: Interval;
+  /** How it came about: criterion, statistics, or `supplied`. */
+  readonly method: string;
+}
+
+/** A figure held against its limit. */
+export interface Judgement {
+  readonly quantity: string;
+  /** The paint it was found in; absent for a figure of the package as a whole. */
+  readonly paint?: string;
+  readonly limit: Limit;
+  readonly unit: string;
+  readonly reason: string;
+  readonly value: number;
+  readonly interval?: Interval;
+  readonly outcome: Outcome;
+  /** For an undecided figure: readings a side that would decide it at the scatter found; absent if no number can. */
+  readonly readingsNeeded?: number;
+}
+
+/** Mean reflectance factors of a cell, as plain numbers, all on `grid`. */
+export interface CellSpectra {
+  readonly grid: Grid;
+  readonly reference: readonly number[];
+  readonly unrubbed: readonly number[];
+  readonly rubbed?: readonly number[];
+  /** The trial brought to the strength of the reference. */
+  readonly matched?: readonly number[];
+  readonly white?: readonly number[];
+}
+
+/** Colours of a cell under the study's viewing condition. */
+export interface CellColours {
+  readonly reference: Lab;
+  readonly unrubbed: Lab;
+  readonly rubbed?: Lab;
+  readonly matched?: Lab;
+}
+
+/** Before and after storage, for one package in one paint. */
+export interface StorageResult {
+  /** Strength of the stored colorant against the fresh one, %. */
+  readonly strength: StrengthSummary;
+  readonly rubOut?: RubOutResult;
+}
+
+/** A strength result without its spectrum, which the cell holds as plain numbers. */
+export type StrengthSummary = Omit<StrengthResult, 'matched'>;
+
+/** Everything found for one package in one paint. */
+export interface Cell {
+  readonly package: string;
+  readonly paint: string;
+  readonly replicates: { readonly unrubbed: number; readonly rubbed: number };
+  /** Against the reference package; absent for the reference itself. */
+  readonly strength?: StrengthSummary;
+  /** The strength by each criterion that could be solved, %. */
+  readonly strengthByCriterion?: Readonly<Partial<Record<StrengthCriterion, number>>>;
+  /** True when the trial differs in shade so that no single strength figure should be quoted. */
+  readonly shadeChange?: boolean;
+  readonly rubOut?: RubOutResult;
+  readonly storage?: StorageResult;
+  readonly figures: readonly Figure[];
+  readonly judgements: readonly Judgement[];
+  readonly outcome: Outcome;
+  readonly colours: CellColours;
+  readonly spectra: CellSpectra;
+}
+
+/** Let-down from mill base to finished colorant. */
+export interface Dilution {
+  readonly package: string;
+  /** Mass of finished colorant made from one mass of mill base. */
+  readonly letDownFactor: number;
+  /** Share of additive in the finished colorant, mass %. */
+  readonly additiveShare?: number;
+  /** Grinding time for each tonne of finished colorant, h. */
+  readonly grindHoursPerTonne?: number;
+  /** The same, reference minus this package, h; positive is time saved. */
+  readonly hoursSavedPerTonne?: number;
+}
+
+/** One package over all its paints. */
+export interface PackageResult {
+  readonly package: StudyPackage;
+  readonly isReference: boolean;
+  /** The worst outcome over its paints and its own figures. */
+  readonly outcome: Outcome;
+  /** Figures of the package as a whole: fits, dilution, supplied without a paint. */
+  readonly figures: readonly Figure[];
+  readonly judgements: readonly Judgement[];
+  /** The value that ranks it, the worst over its paints; absent if it was not measured. */
+  readonly rankValue?: number;
+  /** Most readings a side that any undecided figure needs. */
+  readonly readingsNeeded?: number;
+  readonly dilution?: Dilution;
+}
+
+/** Strength over grinding time, for one package in one paint. */
+export interface GrindSeries {
+  readonly package: string;
+  readonly paint: string;
+  readonly points: readonly { readonly time: number; readonly strength: number }[];
+  readonly fit?: GrindCurveFit;
+  /** Why there is no fit. */
+  readonly reason?: string;
+}
+
+/** Strength over dosage, for one package in one paint. */
+export interface DosageSeries {
+  readonly package: string;
+  readonly paint: string;
+  readonly points: readonly { readonly dosage: number; readonly response: number }[];
+  readonly fit?: DosageLadderFit;
+  readonly reason?: string;
+}
+
+/** The order of the packages, without invented weights. */
+export interface Ranking {
+  readonly by: string;
+  readonly best: 'highest' | 'lowest';
+  /** Packages that meet every criterion, best first. */
+  readonly meeting: readonly string[];
+  readonly undecided: readonly string[];
+  readonly failing: readonly string[];
+  /** Packages that no other one beats in every respect. */
+  readonly unbeaten: readonly string[];
+}
+
+/** What to do, in one paragraph and for programs. */
+export interface Recommendation {
+  readonly package?: string;
+  /** Whether its lead over the next package that meets every criterion is larger than the intervals. */
+  readonly leadProven?: boolean;
+  readonly statement: string;
+}
+
+/** The result of a study: plain data, ready for JSON. */
+export interface StudyResult {
+  readonly title: string;
+  readonly note?: string;
+  readonly outcome: Outcome;
+  readonly recommendation: Recommendation;
+  readonly ranking: Ranking;
+  readonly reference: string;
+  readonly paints: readonly StudyPaint[];
+  readonly packages: readonly PackageResult[];
+  readonly cells: readonly Cell[];
+  readonly grindSeries: readonly GrindSeries[];
+  readonly dosageSeries: readonly DosageSeries[];
+  readonly dosageUnit: string;
+  readonly method: {
+    readonly viewing: Viewing;
+    readonly surface?: Surface;
+    readonly strengthCriterion: StrengthCriterion;
+    readonly whiteSubtracted: boolean;
+    readonly grid: Grid;
+    readonly statements: readonly string[];
+  };
+  /** Names of readings that no rule of the study claims. */
+  readonly unusedReadings: readonly string[];
+  readonly warnings: readonly Warning[];
+}

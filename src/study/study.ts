@@ -1,0 +1,117 @@
+import type { Illuminant, IlluminantName, Observer } from '../colorimetry/index.js';
+import type { StrengthCriterion, Surface } from '../strength/index.js';
+
+/** A package under comparison: one set of additives for the pigment, or the reference they are held against. */
+export interface StudyPackage {
+  /** Short text by which sample names and the rest of the study call it. */
+  readonly id: string;
+  readonly name: string;
+  readonly description?: string;
+  /** Dosage at which the package is judged, where the study holds several; its unit is `dosageUnit` of the study. */
+  readonly dosage?: number;
+  /** Grinding time at which the package is judged, min; the longest one measured if absent. */
+  readonly grindTime?: number;
+  /** Share of pigment in the mill base, mass %. */
+  readonly pigmentLoading?: number;
+  /** Share of additive in the mill base, mass %. */
+  readonly additiveShare?: number;
+  /** Figures measured elsewhere. */
+  readonly supplied?: readonly SuppliedFigure[];
+}
+
+/** A figure that was not computed from the readings but measured elsewhere. */
+export interface SuppliedFigure {
+  readonly quantity: string;
+  readonly value: number;
+  readonly unit: string;
+  /** Half the width of the 95 % interval, in the same unit; an exact figure if absent. */
+  readonly uncertainty?: number;
+  /** The paint it belongs to; all of them if absent. */
+  readonly paint?: string;
+}
+
+/** A paint that is tinted. */
+export interface StudyPaint {
+  readonly id: string;
+  readonly name: string;
+}
+
+/** A bound on a quantity, with its unit and the reason for it. */
+export interface AcceptanceCriterion {
+  /** A computed quantity (see `COMPUTED_QUANTITIES`) or the name of a supplied one. */
+  readonly quantity: string;
+  readonly lower?: number;
+  readonly upper?: number;
+  readonly unit: string;
+  readonly reason: string;
+}
+
+/** What a reading is: a tint made with a package, or the untinted white base of a paint. */
+export type ReadingRole = 'tint' | 'white';
+
+/** Where a reading belongs. What a rule does not fix is taken from its pattern. */
+export interface ReadingPlace {
+  /** @default 'tint' */
+  readonly role?: ReadingRole;
+  readonly package?: string;
+  readonly paint?: string;
+  /** @default 'unrubbed' */
+  readonly area?: 'unrubbed' | 'rubbed';
+  /** @default 'fresh' */
+  readonly storage?: 'fresh' | 'stored';
+  readonly dosage?: number;
+  readonly grindTime?: number;
+}
+
+/**
+ * Assigns readings to their place: by their exact names, or by a pattern on the name such as
+ * `{package}/{paint}/{area}/{replicate}`.
+ */
+export interface ReadingRule extends ReadingPlace {
+  readonly names?: readonly string[];
+  /**
+   * Literal text with placeholders `{package}`, `{paint}`, `{area}`, `{storage}`, `{dosage}`, `{grindTime}`, `{replicate}` and
+   * `{any}`.
+   */
+  readonly pattern?: string;
+}
+
+/** The words that sample names use for the two areas of a film and the two storage states. */
+export interface StudyWords {
+  readonly unrubbed?: string;
+  readonly rubbed?: string;
+  readonly fresh?: string;
+  readonly stored?: string;
+}
+
+/** Description of a comparison: what was made, what was read, how it is to be judged. */
+export interface Study {
+  readonly title: string;
+  /** Shown at the head of every report; the place to say that a scenario is invented. */
+  readonly note?: string;
+  /** Measurement exports, as paths relative to the study file; the command reads them. */
+  readonly measurements?: readonly string[];
+  readonly viewing: { readonly illuminant: IlluminantName | Illuminant; readonly observer: Observer };
+  readonly surface?: Surface;
+  /** Strength criterion by which packages are compared. */
+  readonly strengthCriterion: StrengthCriterion;
+  /** Id of the package that counts as 100 %. */
+  readonly reference: string;
+  readonly packages: readonly StudyPackage[];
+  readonly paints: readonly StudyPaint[];
+  readonly words?: StudyWords;
+  readonly readings: readonly ReadingRule[];
+  readonly criteria: readonly AcceptanceCriterion[];
+  /** The quantity that orders the packages which meet every criterion. */
+  readonly rankBy: { readonly quantity: string; readonly best: 'highest' | 'lowest' };
+  /** How many pigments the tint holds; decides what a rub-out can mean. @default 'single-pigment' */
+  readonly tint?: 'single-pigment' | 'several-pigments';
+  /** Standard deviation of one reading's strength (%) and of one reading's colour (ΔE*ab), for samples read once. */
+  readonly repeatability?: { readonly strength?: number; readonly colour?: number };
+  /** @default '% on pigment' */
+  readonly dosageUnit?: string;
+  /** Share of pigment in the finished colorant, mass %; with the loadings of the packages it gives the let-down. */
+  readonly targetLoading?: number;
+  /** Mass of one batch of mill base, kg; with it grinding time is given for each tonne of colorant. */
+  readonly batchMass?: number;
+}
