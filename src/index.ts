@@ -1,1 +1,2 @@
 export * from './colorimetry/index.js';
+export * from './strength/index.js';

@@ -1,0 +1,38 @@
+import type { Dilution } from '../dilution.js';
+import { assertReachable } from '../dilution.js';
+import { noAbsorption } from './absorption-maximum.js';
+import type { Solution } from './solution.js';
+
+/**
+ * The sum of the added K/S of trial and reference made equal over the readings from 400 to 700 nm.
+ *
+ * @throws TintladderError `no-absorption` where reference or trial adds none in all; `no-solution`
+ * @see ISO 18314-2, ISO 787-24
+ */
+export function solveKubelkaMunkSum(dilution: Dilution): Solution {
+  const { first, last } = dilution.bands;
+  return solveSum(dilution, (band) => (band >= first && band <= last ? 1 : 0));
+}
+
+/**
+ * The sum of the added K/S of trial and reference made equal, each reading weighted with the illuminant times
+ * `x̄ + ȳ + z̄`.
+ *
+ * @throws TintladderError `no-absorption` where reference or trial adds none in all; `no-solution`
+ * @see ISO 18314-2, ISO 787-24: the weighted K/S sum
+ */
+export function solveWeightedSum(dilution: Dilution): Solution {
+  const { x, y, z } = dilution.bands;
+  return solveSum(dilution, (band) => x[band] + y[band] + z[band]);
+}
+
+function solveSum(dilution: Dilution, weightOf: (band: number) => number): Solution {
+  const sumOf = (added: Float64Array) => added.reduce((sum, ratio, band) => sum + weightOf(band) * ratio, 0);
+  const reference = sumOf(dilution.reference);
+  const trial = sumOf(dilution.trial);
+  if (!(reference > 0)) throw noAbsorption('weighted sum of the reference', reference);
+  if (!(trial > 0)) throw noAbsorption('weighted sum of the trial', trial);
+  const factor = reference / trial;
+  assertReachable(dilution, factor);
+  return { factor, choice: {}, warnings: [] };
+}

@@ -1,0 +1,73 @@
+import { type Lab, labFromXyz } from '../colorimetry/cielab.js';
+import { TintladderError } from '../errors.js';
+import { type Bands, tristimulusOf } from './bands.js';
+import { opaqueReflectance } from './kubelka-munk.js';
+import { measuredOf, type Surface } from './saunderson.js';
+
+/**
+ * What both colorants add to the K/S of one white base, band by band. Everything a criterion asks is a function of the
+ * factor t, the amount of the trial's added absorption: `F(t) = F white + t q trial`.
+ */
+export interface Dilution {
+  readonly bands: Bands;
+  readonly surface: Surface | undefined;
+  /** K/S of the white base; zero where no white was read. */
+  readonly white: Float64Array;
+  /** K/S that the colorant adds in the reference and in the trial. */
+  readonly reference: Float64Array;
+  readonly trial: Float64Array;
+  /** Reflectances of the reference as measured. */
+  readonly measuredReference: Float64Array;
+}
+
+/** Factors beyond these are no reductions of one another: a thousandth and a thousand times the amount. */
+const SMALLEST_FACTOR = 1e-3;
+const LARGEST_FACTOR = 1e3;
+
+/** Rounding of a K/S sum; below it a negative K/S is zero. */
+const ROUNDING = 1e-12;
+
+/** Measured reflectances of the trial with its added absorption taken t times. */
+export function dilutedReflectances({ bands, surface, white, trial }: Dilution, factor: number): Float64Array {
+  const reflectances = new Float64Array(bands.count);
+  for (let i = 0; i < bands.count; i++) {
+    const internal = opaqueReflectance(Math.max(0, white[i] + factor * trial[i]));
+    reflectances[i] = surface ? measuredOf(internal, surface) : internal;
+  }
+  return reflectances;
+}
+
+/** CIELAB of the bands' reflectances. */
+export function labOf(bands: Bands, reflectances: Float64Array): Lab {
+  return labFromXyz(tristimulusOf(bands, reflectances), bands.white);
+}
+
+/** The range of factors over which the K/S of the diluted trial is nowhere negative, and the band that ends it. */
+export function factorRange({ bands, white, trial }: Dilution): { low: number; high: number; endedBy?: string } {
+  let high = LARGEST_FACTOR;
+  let endedBy: string | undefined;
+  for (let i = 0; i < bands.count; i++) {
+    const limit = (white[i] + ROUNDING) / -trial[i];
+    if (trial[i] < 0 && limit < high) {
+      high = limit;
+      endedBy = bands.nameOf(i);
+    }
+  }
+  return { low: SMALLEST_FACTOR, high, endedBy };
+}
+
+/**
+ * Refuses a factor at which the trial's K/S would be negative in some band.
+ *
+ * @throws TintladderError `no-solution` naming the band
+ */
+export function assertReachable(dilution: Dilution, factor: number): void {
+  const { low, high, endedBy } = factorRange(dilution);
+  if (factor >= low && factor <= high) return;
+  throw new TintladderError('no-solution', {
+    place: endedBy && factor > high ? `trial at ${endedBy}` : 'trial',
+    seen: `matched at ${factor} times its amount`,
+    expected: `a factor from ${low} to ${high}, where no K/S is negative,`,
+    mend: 'Is the white base the one that both reductions were made with?',
+  });
+}

@@ -1,0 +1,61 @@
+import { deltaE2000 } from '../colorimetry/ciede2000.js';
+import { TintladderError } from '../errors.js';
+import type { Warning } from '../warning.js';
+import { absorptionOf, addedAbsorption } from './colorant-absorption.js';
+import { solveAbsorptionMaximum } from './criteria/absorption-maximum.js';
+import { type Dilution, dilutedReflectances, labOf } from './dilution.js';
+
+/** k1 of a binder of refractive index 1.5, where no surface is stated. */
+const USUAL_EXTERNAL = 0.04;
+/** A residual below this is no cause for doubt, and one that falls by this factor is no accident. The package's own limits. */
+const DOUBTFUL = 0.5;
+const FALL = 4;
+
+/**
+ * A note where the trial fits the reference far better once the surface reflection is added to its reading or taken from
+ * it: one of the two was then most likely read with the specular reflection and the other without.
+ *
+ * @param measuredTrial - reflectances of the trial as measured
+ * @param residual - ΔE00 of the match that was found
+ */
+export function noteSpecularMode(dilution: Dilution, measuredTrial: Float64Array, residual: number): Warning[] {
+  if (!(residual > DOUBTFUL)) return [];
+  const external = dilution.surface?.external || USUAL_EXTERNAL;
+  for (const [shift, mode] of [
+    [external, 'excluded'],
+    [-external, 'included'],
+  ] as const) {
+    if (!(residualOfShifted(dilution, measuredTrial, shift) < residual / FALL)) continue;
+    const other = mode === 'excluded' ? 'included' : 'excluded';
+    return [
+      {
+        code: 'specular-modes-differ',
+        message:
+          `The trial would fit the reference ${FALL} times better or more if it had been read with specular reflection ` +
+          `${mode} and the reference with it ${other}. Check the mode of both readings.`,
+        place: 'trial',
+      },
+    ];
+  }
+  return [];
+}
+
+function residualOfShifted(dilution: Dilution, measuredTrial: Float64Array, shift: number): number {
+  const { bands, surface, white, measuredReference } = dilution;
+  try {
+    const shifted = absorptionOf(
+      measuredTrial.map((value) => value + shift),
+      surface,
+      bands,
+      'trial',
+    );
+    const candidate = { ...dilution, trial: addedAbsorption(shifted, white) };
+    const { factor } = solveAbsorptionMaximum(candidate);
+    const matched = dilutedReflectances(candidate, factor);
+    return deltaE2000(labOf(bands, measuredReference), labOf(bands, matched));
+  } catch (error) {
+    // A trial that is impossible in the other mode was read in this one.
+    if (error instanceof TintladderError) return Number.POSITIVE_INFINITY;
+    throw error;
+  }
+}

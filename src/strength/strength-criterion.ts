@@ -1,0 +1,38 @@
+import { TintladderError } from '../errors.js';
+
+/**
+ * The criteria by which two reductions can be called equally strong. Each has its own answer; a strength figure without
+ * its criterion has no meaning.
+ *
+ * - `absorption-maximum`: K/S at the wavelength from 400 to 700 nm where the reference's colorant absorbs most
+ * - `kubelka-munk-sum`: the sum of K/S over the readings from 400 to 700 nm
+ * - `weighted-sum`: the sum of K/S weighted with the illuminant times the sum of the three colour-matching functions
+ * - `lowest-tristimulus`: the tristimulus value of the reference that is lowest relative to the white point
+ * - `tristimulus-y`: tristimulus value Y
+ * - `smallest-difference`: the smallest CIEDE2000 difference that any amount of the trial reaches
+ *
+ * @example STRENGTH_CRITERIA.length // 6
+ * @see ISO 18314-2, ISO 787-24, ASTM D4838 for the criteria of the trade; the smallest difference is common practice
+ */
+export const STRENGTH_CRITERIA = Object.freeze([
+  'absorption-maximum',
+  'kubelka-munk-sum',
+  'weighted-sum',
+  'lowest-tristimulus',
+  'tristimulus-y',
+  'smallest-difference',
+] as const);
+
+/** One of {@link STRENGTH_CRITERIA}. */
+export type StrengthCriterion = (typeof STRENGTH_CRITERIA)[number];
+
+/**
+ * Refuses a criterion that doesn't exist.
+ *
+ * @throws TintladderError `invalid-option` naming those that exist
+ */
+export function assertCriterion(criterion: StrengthCriterion): void {
+  if (STRENGTH_CRITERIA.includes(criterion)) return;
+  const expected = `one of ${STRENGTH_CRITERIA.join(', ')}`;
+  throw new TintladderError('invalid-option', { place: 'options.criterion', seen: criterion, expected });
+}
