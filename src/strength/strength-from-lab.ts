@@ -1,0 +1,61 @@
+import { type Lab, xyzFromLab } from '../colorimetry/cielab.js';
+import { type Bands, tristimulusBands } from './bands.js';
+import { labOf } from './dilution.js';
+import { asReadings, sideOf } from './side.js';
+import { compareReductions } from './strength-comparison.js';
+import { assertCriterion, type StrengthCriterion } from './strength-criterion.js';
+import { assertComparison, type ComparisonOptions } from './strength-options.js';
+import type { StrengthFromLabResult } from './strength-result.js';
+
+/** Options of {@link relativeTintingStrengthFromLab}. */
+export interface StrengthFromLabOptions extends ComparisonOptions<Lab> {
+  /** @default 'absorption-maximum' */
+  readonly criterion?: StrengthCriterion;
+}
+
+/**
+ * Relative tinting strength when only CIELAB values are at hand: an approximation.
+ *
+ * X, Y and Z relative to the white point are taken as reflectances of three broad bands, and everything else is done as for
+ * spectra: the absorption maximum is the band in which the reference's colorant absorbs most, the sums run over three bands.
+ * K/S of a mean reflectance is not the mean of K/S, so the figure is too close to 100 % or too far from it by an
+ * amount that depends on the hue; `issues/0001-strength-from-lab.md` has the measured errors.
+ *
+ * @param reference - CIELAB of one reading or of replicates under `viewing`
+ * @param trial - the same of the trial
+ * @param options - viewing, and what is known of white, surface, amounts and scatter
+ * @returns strength in %, flagged `approximate`, with `tristimulus` naming the band where one was chosen
+ * @throws TintladderError as `relativeTintingStrength`, naming X, Y or Z in the place of a wavelength; `not-finite`
+ * @example
+ * const reference = { L: 60, a: -10, b: -35 };
+ * relativeTintingStrengthFromLab(reference, reference, { viewing: D65_10 }).percent // 100
+ * @see Kubelka & Munk (1931); the use of broad bands is common practice, no source
+ */
+export function relativeTintingStrengthFromLab(
+  reference: Lab | readonly Lab[],
+  trial: Lab | readonly Lab[],
+  options: StrengthFromLabOptions,
+): StrengthFromLabResult {
+  const { criterion = 'absorption-maximum', viewing, white } = options;
+  assertCriterion(criterion);
+  assertComparison(options);
+  const bands = tristimulusBands(viewing);
+  const sideFrom = (name: string, given: Lab | readonly Lab[]) =>
+    sideOf(
+      name,
+      asReadings(given, name).map((lab) => reflectancesOf(lab, bands)),
+    );
+  const sides = {
+    reference: sideFrom('reference', reference),
+    trial: sideFrom('trial', trial),
+    white: white === undefined ? undefined : sideFrom('white', white),
+  };
+  const { figure, matched, choice } = compareReductions(sides, bands, criterion, options);
+  const tristimulus = choice.band === undefined ? figure.tristimulus : (['X', 'Y', 'Z'] as const)[choice.band];
+  return { ...figure, ...(tristimulus && { tristimulus }), approximate: true, matched: labOf(bands, matched) };
+}
+
+function reflectancesOf(lab: Lab, { white }: Bands): Float64Array {
+  const { X, Y, Z } = xyzFromLab(lab, white);
+  return Float64Array.of(X / white.X, Y / white.Y, Z / white.Z);
+}
