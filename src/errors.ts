@@ -46,6 +46,7 @@ export type ErrorCode =
   | 'count-mismatch'
   | 'truncated'
   | 'file-too-large'
+  | 'file-access'
   | 'malformed'
   // studies
   | 'study-invalid'

@@ -16,6 +16,10 @@ export interface Figure {
   readonly value: number;
   readonly unit: string;
   readonly interval?: Interval;
+  /** Scatter of one reading of this quantity, where it is known. */
+  readonly standardDeviation?: number;
+  /** True for a supplied figure without uncertainty and for the reference's own 100 %. */
+  readonly exact?: boolean;
   /** How it came about: criterion, statistics, or `supplied`. */
   readonly method: string;
 }
@@ -156,6 +160,7 @@ export interface Recommendation {
 export interface StudyResult {
   readonly title: string;
   readonly note?: string;
+  /** The worst outcome of any package: `meets` only if every package meets every criterion. */
   readonly outcome: Outcome;
   readonly recommendation: Recommendation;
   readonly ranking: Ranking;

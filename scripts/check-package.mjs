@@ -1,0 +1,97 @@
+// Packs the package, installs it into an empty project and uses it there the ways people will: ESM, require, TypeScript with both
+// module resolutions, and the command. Also runs publint and the export check on the packed file.
+import { execFileSync } from 'node:child_process';
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+
+const root = join(import.meta.dirname, '..');
+const folder = mkdtempSync(join(tmpdir(), 'tintladder-package-'));
+
+function run(command, args, cwd = folder) {
+  console.log(`> ${command} ${args.join(' ')}`);
+  return execFileSync(command, args, { cwd, encoding: 'utf8', stdio: ['ignore', 'pipe', 'inherit'] });
+}
+
+const IMPORTS = `import { labFromSpectrum, createSpectrum, D65_10, TintladderError } from 'tintladder/colorimetry';
+import { relativeTintingStrength } from 'tintladder/strength';
+import { fitGrindCurve } from 'tintladder/fits';
+import { assessRubOut } from 'tintladder/rubout';
+import { readMeasurements } from 'tintladder/exchange';
+import { evaluateStudy } from 'tintladder/study';
+import { renderMarkdown } from 'tintladder/report';
+import * as all from 'tintladder';
+`;
+
+const USE = `
+const tint = (amount) => createSpectrum({
+  start: 400, interval: 10, scale: 'fraction',
+  values: Array.from({ length: 31 }, (_, i) => {
+    const ratio = 0.01 + amount * Math.exp(-(((i - 20) / 6) ** 2));
+    return 1 / (1 + ratio + Math.sqrt(ratio * ratio + 2 * ratio));
+  }),
+});
+`;
+
+try {
+  run('npm', ['run', '--silent', 'build'], root);
+  const [{ filename }] = JSON.parse(run('npm', ['pack', '--json', '--pack-destination', folder], root));
+  const packed = join(folder, filename);
+  console.log(run('npx', ['publint', '--strict', packed], root).trim());
+  console.log(run('npx', ['attw', '--profile', 'esm-only', packed], root).trim());
+
+  writeFileSync(join(folder, 'package.json'), JSON.stringify({ name: 'empty', private: true, type: 'module' }));
+  run('npm', ['install', '--no-audit', '--no-fund', '--silent', packed]);
+
+  writeFileSync(
+    join(folder, 'use.mjs'),
+    `${IMPORTS}${USE}
+const { percent } = relativeTintingStrength(tint(0.5), tint(0.55), { criterion: 'absorption-maximum', viewing: D65_10 });
+if (!(percent > 105 && percent < 115)) throw new Error('strength is ' + percent);
+if (all.TintladderError !== TintladderError) throw new Error('two error classes');
+for (const f of [labFromSpectrum, fitGrindCurve, assessRubOut, readMeasurements, evaluateStudy, renderMarkdown])
+  if (typeof f !== 'function') throw new Error('missing export');
+console.log('ESM: strength', percent.toFixed(2), '%');
+`,
+  );
+  console.log(run('node', ['use.mjs']).trim());
+
+  writeFileSync(
+    join(folder, 'use.cjs'),
+    `const { deltaE2000 } = require('tintladder/colorimetry');
+console.log('require: ΔE00', deltaE2000({ L: 50, a: 2.6772, b: -79.7751 }, { L: 50, a: 0, b: -82.7485 }).toFixed(4));
+`,
+  );
+  console.log(run('node', ['--no-warnings', 'use.cjs']).trim());
+
+  writeFileSync(
+    join(folder, 'use.ts'),
+    `${IMPORTS}
+const white = createSpectrum({ start: 400, interval: 10, values: [0.5, 0.6], scale: 'fraction' });
+const percent: number = relativeTintingStrength(white, [white], { criterion: 'absorption-maximum', viewing: D65_10 }).percent;
+const L: number = labFromSpectrum(white, D65_10).L;
+export const used = [percent, L, fitGrindCurve, assessRubOut, readMeasurements, evaluateStudy, renderMarkdown, all, TintladderError];
+`,
+  );
+  const tsc = join(root, 'node_modules/typescript/bin/tsc');
+  for (const [module, resolution] of [
+    ['ESNext', 'bundler'],
+    ['Node16', 'node16'],
+  ]) {
+    const options = [
+      '--noEmit',
+      '--strict',
+      '--target',
+      'ES2022',
+      '--module',
+      module,
+      '--moduleResolution',
+      resolution,
+    ];
+    run('node', [tsc, ...options, '--types', '', 'use.ts']);
+    console.log(`TypeScript, ${resolution} resolution: no error`);
+  }
+  console.log(run('npx', ['--no-install', 'tintladder', '--version']).trim());
+} finally {
+  rmSync(folder, { recursive: true, force: true });
+}

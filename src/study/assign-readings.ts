@@ -1,0 +1,108 @@
+import type { Spectrum } from '../colorimetry/index.js';
+import { TintladderError } from '../errors.js';
+import type { Measurement } from '../exchange/index.js';
+import { compilePattern } from './sample-pattern.js';
+import type { ReadingPlace, ReadingRule, Study } from './study.js';
+
+/** A reading with its place in the study. */
+export interface AssignedReading extends Required<Pick<ReadingPlace, 'role' | 'area' | 'storage'>> {
+  readonly name: string;
+  readonly spectrum: Spectrum;
+  readonly package?: string;
+  readonly paint: string;
+  readonly dosage?: number;
+  readonly grindTime?: number;
+}
+
+/** Every reading that a rule claims, and the names of those that none does. */
+export interface Assignment {
+  readonly readings: readonly AssignedReading[];
+  readonly unused: readonly string[];
+}
+
+/**
+ * Gives each measurement its place by the rules of the study.
+ *
+ * @throws TintladderError `unknown-sample` for a name that no measurement has, or a pattern that fits none;
+ * `reading-claimed-twice` listing the readings that two rules claim; `kinds-mixed` for a claimed measurement without a spectrum
+ */
+export function assignReadings(study: Study, measurements: readonly Measurement[]): Assignment {
+  const claims = measurements.map((): { rule: number; place: ReadingPlace }[] => []);
+  study.readings.forEach((rule, r) => {
+    const read = readerOf(rule, study);
+    let fits = 0;
+    measurements.forEach(({ name }, m) => {
+      const found = read(name);
+      if (!found) return;
+      fits++;
+      claims[m].push({ rule: r, place: found });
+    });
+    if (fits === 0) {
+      throw new TintladderError('unknown-sample', {
+        place: `readings[${r}]`,
+        seen: rule.pattern ?? rule.names,
+        expected: 'the name of a sample in the measurements',
+        mend: nearby(measurements),
+      });
+    }
+    for (const name of rule.names ?? []) {
+      if (measurements.some((measurement) => measurement.name === name)) continue;
+      throw new TintladderError('unknown-sample', {
+        place: `readings[${r}].names`,
+        seen: name,
+        expected: 'the name of a sample in the measurements',
+        mend: nearby(measurements),
+      });
+    }
+  });
+  refuseDoubleClaims(measurements, claims);
+  const readings = measurements.flatMap((measurement, m) => claims[m].map(({ place }) => assigned(measurement, place)));
+  const unused = measurements.filter((_, m) => claims[m].length === 0).map(({ name }) => name);
+  return { readings, unused };
+}
+
+function readerOf(rule: ReadingRule, study: Study): (name: string) => ReadingPlace | undefined {
+  const { names, pattern, ...fixed } = rule;
+  if (pattern === undefined) return (name) => (names?.includes(name) ? fixed : undefined);
+  const match = compilePattern(pattern, study);
+  return (name) => {
+    const found = match(name);
+    // what the pattern doesn't hold is undefined and must not hide what the rule fixes
+    return (
+      found && { ...Object.fromEntries(Object.entries(found).filter(([, value]) => value !== undefined)), ...fixed }
+    );
+  };
+}
+
+function refuseDoubleClaims(
+  measurements: readonly Measurement[],
+  claims: readonly (readonly { rule: number }[])[],
+): void {
+  const twice = measurements.filter((_, m) => claims[m].length > 1).map(({ name }) => name);
+  if (twice.length === 0) return;
+  const first = claims.find((claim) => claim.length > 1) ?? [];
+  throw new TintladderError('reading-claimed-twice', {
+    place: first.map(({ rule }) => `readings[${rule}]`).join(' and '),
+    seen: twice,
+    expected: 'each reading in one rule only',
+  });
+}
+
+function assigned(measurement: Measurement, place: ReadingPlace): AssignedReading {
+  const { name, spectrum } = measurement;
+  if (!spectrum) {
+    throw new TintladderError('kinds-mixed', {
+      place: `measurement ${JSON.stringify(name)}`,
+      seen: 'no spectrum',
+      expected: 'a reflectance spectrum',
+      mend: 'A study is evaluated from spectra; compare Lab readings with relativeTintingStrengthFromLab and assessRubOut.',
+    });
+  }
+  const { role = 'tint', area = 'unrubbed', storage = 'fresh', paint = '', ...rest } = place;
+  return { ...rest, name, spectrum, role, area, storage, paint };
+}
+
+function nearby(measurements: readonly Measurement[]): string {
+  const names = [...new Set(measurements.map(({ name }) => name))];
+  return `The measurements hold ${names.slice(0, 5).join(', ')}${names.length > 5 ? ' and others' : ''}.`;
+}

@@ -1,0 +1,80 @@
+import type { RubOutResult } from '../rubout/index.js';
+import type { ComputedQuantity } from './quantities.js';
+import { COMPUTED_QUANTITIES } from './quantities.js';
+import type { Figure, StorageResult, StrengthSummary } from './result.js';
+import type { StudyPackage } from './study.js';
+
+/** What a cell found, as far as it goes into figures. */
+export interface CellFindings {
+  readonly strength?: StrengthSummary;
+  readonly rubOut?: RubOutResult;
+  readonly storage?: StorageResult;
+}
+
+/** A figure of a computed quantity, with the unit that belongs to it. */
+export function computedFigure(quantity: ComputedQuantity, rest: Omit<Figure, 'quantity' | 'unit'>): Figure {
+  return { quantity, unit: COMPUTED_QUANTITIES[quantity], ...rest };
+}
+
+/**
+ * The figures of one package in one paint that criteria may judge: each with its interval and the scatter of one reading.
+ *
+ * The reference's own strength is 100 % by definition, so it is exact.
+ */
+export function cellFigures({ strength, rubOut, storage }: CellFindings, isReference: boolean): Figure[] {
+  const figures: Figure[] = [];
+  if (isReference) {
+    figures.push(computedFigure('strength', { value: 100, exact: true, method: 'the reference, by definition' }));
+    figures.push(computedFigure('residual', { value: 0, exact: true, method: 'the reference, by definition' }));
+  }
+  if (strength) {
+    figures.push(strengthFigure('strength', strength));
+    figures.push(
+      computedFigure('residual', {
+        value: strength.residual.dE2000,
+        interval: strength.residualInterval,
+        method: `CIEDE2000 at equal strength (${strength.criterion})`,
+      }),
+    );
+  }
+  if (rubOut) figures.push(rubOutFigure('rub-out', rubOut));
+  if (storage?.strength) figures.push(strengthFigure('strength-after-storage', storage.strength));
+  if (storage?.rubOut) figures.push(rubOutFigure('rub-out-after-storage', storage.rubOut));
+  return figures;
+}
+
+/** Supplied figures of a package that belong to a paint, or to the package as a whole where `paint` is absent. */
+export function suppliedFigures({ supplied = [] }: StudyPackage, paint?: string): Figure[] {
+  return supplied
+    .filter((figure) => figure.paint === paint)
+    .map(({ quantity, value, unit, uncertainty }) => ({
+      quantity,
+      value,
+      unit,
+      interval: uncertainty === undefined ? undefined : { low: value - uncertainty, high: value + uncertainty },
+      exact: uncertainty === undefined,
+      method: 'supplied',
+    }));
+}
+
+function strengthFigure(
+  quantity: ComputedQuantity,
+  { percent, interval, criterion, replicates }: StrengthSummary,
+): Figure {
+  return computedFigure(quantity, {
+    value: percent,
+    interval,
+    standardDeviation:
+      interval && interval.standardDeviation / Math.sqrt(1 / replicates.reference + 1 / replicates.trial),
+    method: `${criterion}, ${interval ? `interval from ${interval.basis}` : 'no interval: one reading a side'}`,
+  });
+}
+
+function rubOutFigure(quantity: ComputedQuantity, rubOut: RubOutResult): Figure {
+  return computedFigure(quantity, {
+    value: rubOut.difference.dEab,
+    interval: rubOut.interval?.dEab,
+    standardDeviation: rubOut.readingDeviation,
+    method: 'ΔE*ab of the rubbed against the unrubbed area',
+  });
+}

@@ -1,0 +1,103 @@
+import { labFromSpectrum, meanSpectrum, type Spectrum } from '../colorimetry/index.js';
+import { assessRubOut } from '../rubout/index.js';
+import { compareStrengthCriteria, relativeTintingStrength, type StrengthOptions } from '../strength/index.js';
+import { cellFigures, suppliedFigures } from './cell-figures.js';
+import { judgeFigures, outcomeOf } from './judge-figures.js';
+import type { Cell, StorageResult } from './result.js';
+import type { CellReadings } from './select-readings.js';
+import type { Study, StudyPackage, StudyPaint } from './study.js';
+
+/** What one package in one paint is evaluated from. */
+export interface CellInput {
+  readonly item: StudyPackage;
+  readonly paint: StudyPaint;
+  readonly own: CellReadings;
+  readonly reference: CellReadings;
+  readonly white: readonly Spectrum[];
+}
+
+/** Everything that can be said of one package in one paint. */
+export function evaluateCell(study: Study, { item, paint, own, reference, white }: CellInput): Cell {
+  const { viewing, surface, repeatability, strengthCriterion: criterion } = study;
+  const isReference = item.id === study.reference;
+  const options: StrengthOptions = {
+    criterion,
+    viewing,
+    surface,
+    white: white.length > 0 ? white : undefined,
+    repeatability: repeatability?.strength,
+  };
+  const found = isReference ? undefined : relativeTintingStrength(reference.unrubbed, own.unrubbed, options);
+  const compared = isReference ? undefined : compareStrengthCriteria(reference.unrubbed, own.unrubbed, options);
+  const rubOut = rubOutOf(study, own.unrubbed, own.rubbed, white);
+  const storage = storageOf(study, own, options, white);
+  const { matched, ...strength } = found ?? {};
+  const findings = { strength: found && (strength as Cell['strength']), rubOut, storage };
+  const figures = [...cellFigures(findings, isReference), ...suppliedFigures(item, paint.id)];
+  const judgements = judgeFigures(figures, study.criteria, paint.id);
+  const means = {
+    reference: meanSpectrum(reference.unrubbed),
+    unrubbed: meanSpectrum(own.unrubbed),
+    rubbed: own.rubbed.length > 0 ? meanSpectrum(own.rubbed) : undefined,
+    matched,
+    white: white.length > 0 ? meanSpectrum(white) : undefined,
+  };
+  const lab = (spectrum: Spectrum) => labFromSpectrum(spectrum, viewing);
+  const plain = (spectrum: Spectrum | undefined) => spectrum && Array.from(spectrum.values);
+  return {
+    package: item.id,
+    paint: paint.id,
+    replicates: { unrubbed: own.unrubbed.length, rubbed: own.rubbed.length },
+    ...findings,
+    strengthByCriterion:
+      compared && Object.fromEntries(compared.results.map((result) => [result.criterion, result.percent])),
+    shadeChange: compared?.shadeChange,
+    figures,
+    judgements,
+    outcome: outcomeOf(judgements),
+    colours: {
+      reference: lab(means.reference),
+      unrubbed: lab(means.unrubbed),
+      rubbed: means.rubbed && lab(means.rubbed),
+      matched: matched && lab(matched),
+    },
+    spectra: {
+      grid: { start: means.unrubbed.start, interval: means.unrubbed.interval, count: means.unrubbed.values.length },
+      reference: Array.from(means.reference.values),
+      unrubbed: Array.from(means.unrubbed.values),
+      rubbed: plain(means.rubbed),
+      matched: plain(matched),
+      white: plain(means.white),
+    },
+  };
+}
+
+function rubOutOf(
+  study: Study,
+  unrubbed: readonly Spectrum[],
+  rubbed: readonly Spectrum[],
+  white: readonly Spectrum[],
+) {
+  if (unrubbed.length === 0 || rubbed.length === 0) return undefined;
+  const { viewing, surface, repeatability, criteria, tint = 'single-pigment' } = study;
+  return assessRubOut(unrubbed, rubbed, {
+    viewing,
+    surface,
+    white: white.length > 0 ? white : undefined,
+    repeatability: repeatability?.colour,
+    tint,
+    limit: criteria.find(({ quantity }) => quantity === 'rub-out')?.upper,
+  });
+}
+
+function storageOf(
+  study: Study,
+  own: CellReadings,
+  options: StrengthOptions,
+  white: readonly Spectrum[],
+): StorageResult | undefined {
+  if (own.storedUnrubbed.length === 0) return undefined;
+  const { matched, ...strength } = relativeTintingStrength(own.unrubbed, own.storedUnrubbed, options);
+  void matched;
+  return { strength, rubOut: rubOutOf(study, own.storedUnrubbed, own.storedRubbed, white) };
+}

@@ -1,0 +1,132 @@
+import { gridOf } from '../colorimetry/index.js';
+import { TintladderError } from '../errors.js';
+import type { Measurement } from '../exchange/index.js';
+import { worstOutcome } from '../rubout/index.js';
+import type { Warning } from '../warning.js';
+import { type AssignedReading, assignReadings } from './assign-readings.js';
+import { evaluateCell } from './evaluate-cell.js';
+import { methodStatements } from './method-statements.js';
+import { type Contender, rankPackages } from './rank-packages.js';
+import { recommend } from './recommend.js';
+import type { Cell, StudyResult } from './result.js';
+import { assertReferenceRead, selectReadings, whiteReadings } from './select-readings.js';
+import { evaluateSeries, type Series, withSeriesFigures } from './series.js';
+import type { Study, StudyPackage } from './study.js';
+import { summarisePackages } from './summarise-packages.js';
+
+/**
+ * Evaluates a whole comparison: strength and rub-out of every package in every paint with intervals, outcomes against the
+ * criteria, the worst outcome of each package over its paints, a ranking without invented weights, and what to do.
+ *
+ * Asynchronous because the curve fits are loaded only when a study has several grinding times or dosages.
+ *
+ * @param study - as `parseStudy` gives it
+ * @param measurements - readings of all its exports, in any order
+ * @returns plain data, ready for JSON and for the report
+ * @throws TintladderError `unknown-sample`, `reading-claimed-twice`, `no-reference`, `quantity-not-measured`, `kinds-mixed`,
+ * and what strength and rub-out throw for readings that can't be compared
+ */
+export async function evaluateStudy(study: Study, measurements: readonly Measurement[]): Promise<StudyResult> {
+  const { readings, unused } = assignReadings(study, measurements);
+  assertReferenceRead(study, readings);
+  const series = await evaluateSeries(study, readings);
+  const cells = study.packages.flatMap((item) => cellsOf(study, item, readings, series));
+  const contenders = summarisePackages(study, cells, (item) => judgedTime(item, readings));
+  assertMeasured(study, contenders);
+  const ranking = rankPackages(study, contenders);
+  const recommendation = recommend(study, ranking, contenders, cells);
+  return {
+    title: study.title,
+    note: study.note,
+    outcome: worstOutcome(contenders.map(({ result }) => result.outcome)),
+    recommendation,
+    ranking,
+    reference: study.reference,
+    paints: study.paints,
+    packages: contenders.map(({ result }) => result),
+    cells,
+    grindSeries: series.grind,
+    dosageSeries: series.dosage,
+    dosageUnit: study.dosageUnit ?? '% on pigment',
+    method: {
+      viewing: study.viewing,
+      surface: study.surface,
+      strengthCriterion: study.strengthCriterion,
+      whiteSubtracted: study.paints.every(({ id }) => whiteReadings(readings, id).length > 0),
+      grid: gridOf(readings[0].spectrum),
+      statements: methodStatements(study),
+    },
+    unusedReadings: unused,
+    warnings: [...unusedWarning(unused), ...cellWarnings(cells), ...missingCells(study, cells)],
+  };
+}
+
+function cellsOf(study: Study, item: StudyPackage, readings: readonly AssignedReading[], series: Series): Cell[] {
+  const reference = study.packages.find(({ id }) => id === study.reference) ?? item;
+  return study.paints.flatMap((paint) => {
+    const own = selectReadings(readings, item, paint.id);
+    if (own.unrubbed.length === 0) return [];
+    const cell = evaluateCell(study, {
+      item,
+      paint,
+      own,
+      reference: selectReadings(readings, reference, paint.id),
+      white: whiteReadings(readings, paint.id),
+    });
+    return [withSeriesFigures(study, cell, series)];
+  });
+}
+
+function judgedTime(item: StudyPackage, readings: readonly AssignedReading[]): number | undefined {
+  const times = readings
+    .filter(({ package: id }) => id === item.id)
+    .flatMap(({ grindTime }) => (grindTime === undefined ? [] : [grindTime]));
+  return item.grindTime ?? (times.length > 0 ? Math.max(...times) : undefined);
+}
+
+/** Refuses a criterion or a ranking on a quantity that was found for no package at all. */
+function assertMeasured({ criteria, rankBy }: Study, contenders: readonly Contender[]): void {
+  const found = [...new Set(contenders.flatMap(({ figures }) => figures.map(({ quantity }) => quantity)))];
+  const asked = [
+    ...criteria.map(({ quantity }, i) => [`criteria[${i}].quantity`, quantity]),
+    ['rankBy.quantity', rankBy.quantity],
+  ];
+  for (const [place, quantity] of asked) {
+    if (found.includes(quantity)) continue;
+    throw new TintladderError('quantity-not-measured', {
+      place,
+      seen: quantity,
+      expected: `a quantity that was computed or supplied (${found.join(', ')})`,
+    });
+  }
+}
+
+function unusedWarning(unused: readonly string[]): Warning[] {
+  if (unused.length === 0) return [];
+  const message = `No rule of the study claims ${unused.length} of the readings: ${unused.slice(0, 10).join(', ')}${unused.length > 10 ? ', …' : ''}.`;
+  return [{ code: 'readings-unused', message }];
+}
+
+function cellWarnings(cells: readonly Cell[]): Warning[] {
+  return cells.flatMap((cell) => {
+    const found = [...(cell.strength?.warnings ?? []), ...(cell.rubOut?.warnings ?? [])];
+    const unique = found.filter(({ message }, i) => found.findIndex((other) => other.message === message) === i);
+    return unique.map(({ code, message, place }) => ({
+      code,
+      message,
+      place: `${cell.package} in ${cell.paint}${place ? `, ${place}` : ''}`,
+    }));
+  });
+}
+
+function missingCells({ packages, paints }: Study, cells: readonly Cell[]): Warning[] {
+  return packages.flatMap(({ id, name }) =>
+    paints
+      .filter((paint) => !cells.some((cell) => cell.package === id && cell.paint === paint.id))
+      .map((paint) => ({
+        code: 'not-read',
+        message: `${name} was not read in ${paint.name}.`,
+        place: `${id} in ${paint.id}`,
+      })),
+  );
+}

@@ -1,0 +1,43 @@
+import { judge, type Outcome, worstOutcome } from '../rubout/index.js';
+import { readingsToDecide } from './readings-to-decide.js';
+import type { Figure, Judgement } from './result.js';
+import type { AcceptanceCriterion } from './study.js';
+
+/**
+ * Holds the figures of a cell or package against the criteria that name them.
+ *
+ * @param figures - with their intervals; a figure without one is exact if it was supplied and undecided if it was computed
+ * @param criteria - every criterion of the study; those on other quantities are passed over
+ * @param paint - the paint the figures belong to, absent for figures of the package as a whole
+ */
+export function judgeFigures(
+  figures: readonly Figure[],
+  criteria: readonly AcceptanceCriterion[],
+  paint?: string,
+): Judgement[] {
+  return criteria.flatMap(({ quantity, lower, upper, unit, reason }) => {
+    const limit = { lower, upper };
+    return figures
+      .filter((figure) => figure.quantity === quantity)
+      .map((figure): Judgement => {
+        const interval = figure.interval ?? (figure.exact ? { low: figure.value, high: figure.value } : undefined);
+        const outcome: Outcome = interval ? judge(figure.value, interval, limit) : 'undecided';
+        return {
+          quantity,
+          paint,
+          limit,
+          unit,
+          reason,
+          value: figure.value,
+          interval: figure.interval,
+          outcome,
+          readingsNeeded: outcome === 'undecided' ? readingsToDecide(figure, limit) : undefined,
+        };
+      });
+  });
+}
+
+/** The worst outcome among judgements; a cell that nothing judges meets what was asked of it. */
+export function outcomeOf(judgements: readonly Judgement[]): Outcome {
+  return judgements.length === 0 ? 'meets' : worstOutcome(judgements.map(({ outcome }) => outcome));
+}

@@ -1,0 +1,37 @@
+import type { Dilution } from './result.js';
+import type { Study, StudyPackage } from './study.js';
+
+/**
+ * Let-down of a mill base to the pigment share of the finished colorant.
+ *
+ * A mill base of loading w1 brought to w2 gives w1 / w2 times its mass of colorant, so a mill base that can carry more pigment
+ * needs less grinding for each tonne of colorant.
+ *
+ * @param study - gives the target loading and the mass of a batch
+ * @param item - gives loading, additive share and grinding time
+ * @param grindTime - grinding time of a batch, min, where known
+ * @returns the let-down, or undefined where the study states no loadings
+ */
+export function dilutionOf(study: Study, item: StudyPackage, grindTime: number | undefined): Dilution | undefined {
+  const { targetLoading, batchMass } = study;
+  if (targetLoading === undefined || targetLoading === 0 || item.pigmentLoading === undefined) return undefined;
+  const letDownFactor = item.pigmentLoading / targetLoading;
+  return {
+    package: item.id,
+    letDownFactor,
+    additiveShare: item.additiveShare === undefined ? undefined : item.additiveShare / letDownFactor,
+    grindHoursPerTonne:
+      grindTime === undefined || batchMass === undefined
+        ? undefined
+        : ((grindTime / 60) * (1000 / batchMass)) / letDownFactor,
+  };
+}
+
+/** Adds the time saved against the reference, where both are known. */
+export function withTimeSaved(dilution: Dilution | undefined, reference: Dilution | undefined): Dilution | undefined {
+  const own = dilution?.grindHoursPerTonne;
+  const other = reference?.grindHoursPerTonne;
+  return dilution && own !== undefined && other !== undefined
+    ? { ...dilution, hoursSavedPerTonne: other - own }
+    : dilution;
+}

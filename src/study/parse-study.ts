@@ -1,0 +1,138 @@
+import type * as z from 'zod/mini';
+import { TintladderError } from '../errors.js';
+import { unitOf } from './quantities.js';
+import { placeholdersIn } from './sample-pattern.js';
+import type { Study } from './study.js';
+import { studySchema } from './study-schema.js';
+
+/**
+ * Checks the description of a study and gives it back as typed data.
+ *
+ * @param data - what a JSON or YAML parser made of a study file
+ * @returns the study, unchanged
+ * @throws TintladderError `study-invalid` at the path of the first field that is wrong; `no-reference` if the reference is no package;
+ * `invalid-limit` for a criterion without a bound or with crossed bounds; `unit-mismatch` for a criterion whose unit is not
+ * the quantity's
+ * @example parseStudy({ title: '' }) // throws study-invalid
+ */
+export function parseStudy(data: unknown): Study {
+  const parsed = studySchema.safeParse(data);
+  if (!parsed.success) throw faultOf(parsed.error.issues[0], data);
+  const study: Study = parsed.data;
+  checkIds(study);
+  checkRules(study);
+  checkCriteria(study);
+  return study;
+}
+
+function invalid(place: string, seen: unknown, expected: string, mend?: string): TintladderError {
+  return new TintladderError('study-invalid', { place, seen, expected, mend });
+}
+
+function checkIds({ packages, paints, reference }: Study): void {
+  for (const [list, items] of [
+    ['packages', packages],
+    ['paints', paints],
+  ] as const) {
+    items.forEach(({ id }, i) => {
+      if (items.findIndex((other) => other.id === id) !== i) {
+        throw invalid(`${list}[${i}].id`, id, 'an id that no other entry has');
+      }
+    });
+  }
+  if (!packages.some(({ id }) => id === reference)) {
+    throw new TintladderError('no-reference', {
+      place: 'reference',
+      seen: reference,
+      expected: `the id of one of the packages (${packages.map(({ id }) => id).join(', ')})`,
+    });
+  }
+  packages.forEach(({ supplied = [] }, p) => {
+    supplied.forEach((figure, s) => {
+      checkKnown(`packages[${p}].supplied[${s}].paint`, figure.paint, paints);
+    });
+  });
+}
+
+function checkKnown(place: string, id: string | undefined, list: readonly { readonly id: string }[]): void {
+  if (id === undefined || list.some((item) => item.id === id)) return;
+  throw invalid(place, id, `one of ${list.map((item) => item.id).join(', ')}`);
+}
+
+function checkRules({ readings, packages, paints }: Study): void {
+  readings.forEach((rule, i) => {
+    const place = `readings[${i}]`;
+    if ((rule.names === undefined) === (rule.pattern === undefined)) {
+      throw invalid(place, rule, "either 'names' or 'pattern'");
+    }
+    checkKnown(`${place}.package`, rule.package, packages);
+    checkKnown(`${place}.paint`, rule.paint, paints);
+    const given = rule.pattern === undefined ? [] : placeholdersIn(rule.pattern, `${place}.pattern`);
+    const known = (key: 'package' | 'paint') => rule[key] !== undefined || given.includes(key);
+    if (!known('paint')) {
+      throw invalid(place, rule, 'a paint', "Add 'paint', or {paint} in the pattern.");
+    }
+    if (rule.role !== 'white' && !known('package')) {
+      throw invalid(place, rule, 'a package', "Add 'package', or {package} in the pattern.");
+    }
+  });
+}
+
+function checkCriteria({ criteria, packages }: Study): void {
+  const supplied = packages.flatMap(({ supplied = [] }) => supplied);
+  supplied.forEach(({ quantity, unit }) => {
+    const own = unitOf(quantity);
+    if (own !== undefined) {
+      throw invalid('packages.supplied', quantity, `a quantity that is not computed from readings (${unit})`);
+    }
+  });
+  criteria.forEach(({ quantity, lower, upper, unit }, i) => {
+    const place = `criteria[${i}]`;
+    if ((lower === undefined && upper === undefined) || (lower ?? -Infinity) > (upper ?? Infinity)) {
+      throw new TintladderError('invalid-limit', {
+        place,
+        seen: { lower, upper },
+        expected: "'lower', 'upper', or both with lower at most upper,",
+      });
+    }
+    const units = [unitOf(quantity), ...supplied.filter((figure) => figure.quantity === quantity).map((f) => f.unit)];
+    const other = units.find((candidate) => candidate !== undefined && candidate !== unit);
+    if (other !== undefined) {
+      throw new TintladderError('unit-mismatch', {
+        place: `${place}.unit`,
+        seen: unit,
+        expected: `${other}, the unit of ${quantity},`,
+      });
+    }
+  });
+}
+
+/** One zod issue as a fault: the deepest alternative of a union, since it is the one that came nearest. */
+function faultOf(issue: z.core.$ZodIssue, data: unknown): TintladderError {
+  const path = issue.path.map(String);
+  const seen = path.reduce<unknown>((value, key) => (value as Record<string, unknown> | undefined)?.[key], data);
+  const place = path.reduce((text, key) => (/^\d+$/.test(key) ? `${text}[${key}]` : text ? `${text}.${key}` : key), '');
+  if (issue.code === 'unrecognized_keys') {
+    return invalid(`${place ? `${place}.` : ''}${issue.keys[0]}`, issue.keys[0], 'a field that a study has');
+  }
+  return invalid(place || 'study', seen, expectation(issue));
+}
+
+function expectation(issue: z.core.$ZodIssue): string {
+  switch (issue.code) {
+    case 'invalid_type':
+      return `${/^[aeiou]/.test(issue.expected) ? 'an' : 'a'} ${issue.expected}`;
+    case 'invalid_value':
+      return `one of ${issue.values.map(String).join(', ')}`;
+    case 'too_small':
+      return issue.origin === 'number'
+        ? `a number ${issue.inclusive ? 'of at least' : 'above'} ${issue.minimum}`
+        : `at least ${issue.minimum} ${issue.origin === 'string' ? 'character' : 'entry'}`;
+    case 'too_big':
+      return `a number ${issue.inclusive ? 'of at most' : 'below'} ${issue.maximum}`;
+    case 'invalid_union':
+      return 'a name, or a table with name, start, interval and values,';
+    default:
+      return 'another value';
+  }
+}

@@ -1,0 +1,78 @@
+import { type Contender, worstFigure } from './rank-packages.js';
+import type { Cell, Judgement, Ranking, Recommendation } from './result.js';
+import type { Study } from './study.js';
+import { figureText, limitText } from './wording.js';
+
+/**
+ * The answer in one paragraph: which package, by what figure, how sure, and what stands against the others.
+ *
+ * Nothing is recommended that does not meet every criterion; where only undecided packages are left, the answer is to measure
+ * again.
+ */
+export function recommend(
+  study: Study,
+  ranking: Ranking,
+  contenders: readonly Contender[],
+  cells: readonly Cell[],
+): Recommendation {
+  const nameOf = (id: string) => study.packages.find((item) => item.id === id)?.name ?? id;
+  const figureOf = (id: string) => {
+    const contender = contenders.find(({ result }) => result.package.id === id);
+    return contender && worstFigure(contender.figures, ranking.by, ranking.best);
+  };
+  const others = [...ranking.failing, ...ranking.undecided].map((id) =>
+    objection(id, nameOf(id), contenders, cells, study),
+  );
+  const [first, second] = ranking.meeting;
+  if (first === undefined) {
+    const opening =
+      ranking.undecided.length > 0
+        ? 'No package can be recommended yet: none is proven to meet every criterion.'
+        : 'No package can be recommended: each fails a criterion.';
+    return { statement: [opening, ...others].join(' ') };
+  }
+  const best = figureOf(first);
+  const next = second === undefined ? undefined : figureOf(second);
+  const leadProven =
+    best?.interval && next
+      ? ranking.best === 'highest'
+        ? best.interval.low > (next.interval?.high ?? next.value)
+        : best.interval.high < (next.interval?.low ?? next.value)
+      : undefined;
+  const what = first === study.reference ? `Stay with ${nameOf(first)}` : `${nameOf(first)} is recommended`;
+  const where = study.paints.length > 1 ? `in all ${study.paints.length} paints` : `in ${study.paints[0].name}`;
+  const worst = study.paints.length > 1 ? ', in the paint where it does worst,' : '';
+  const figure = best ? ` Its ${ranking.by}${worst} is ${figureText(best)}` : '';
+  const lead =
+    second === undefined
+      ? '.'
+      : `, ${leadProven ? 'proven ahead of' : 'not proven different from'} ${nameOf(second)}${next ? ` (${figureText(next)})` : ''}.`;
+  const statement = `${what}: it meets every criterion ${where}.${figure ? `${figure}${lead}` : ''}`;
+  return { package: first, leadProven, statement: [statement, ...others].join(' ') };
+}
+
+/** What stands against a package: its worst judgement, or what is missing. */
+function objection(
+  id: string,
+  name: string,
+  contenders: readonly Contender[],
+  cells: readonly Cell[],
+  study: Study,
+): string {
+  const result = contenders.find((contender) => contender.result.package.id === id)?.result;
+  const judgements = [
+    ...(result?.judgements ?? []),
+    ...cells.filter((cell) => cell.package === id).flatMap((cell) => cell.judgements),
+  ];
+  const worst =
+    judgements.find(({ outcome }) => outcome === 'fails') ?? judgements.find(({ outcome }) => outcome === 'undecided');
+  if (!worst) return `${name} is undecided: it was not read in every paint.`;
+  return `${name} ${worst.outcome === 'fails' ? 'fails' : 'is undecided'}: ${describe(worst, study)}.`;
+}
+
+function describe(judgement: Judgement, { paints }: Study): string {
+  const { quantity, paint, readingsNeeded } = judgement;
+  const place = paint === undefined ? '' : ` in ${paints.find(({ id }) => id === paint)?.name ?? paint}`;
+  const more = readingsNeeded === undefined ? '' : `; about ${readingsNeeded} readings a side would decide it`;
+  return `${quantity}${place} is ${figureText(judgement)} against ${limitText(judgement)}${more}`;
+}

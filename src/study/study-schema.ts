@@ -1,0 +1,118 @@
+import * as z from 'zod/mini';
+import { STRENGTH_CRITERIA } from '../strength/index.js';
+
+const text = (description: string) => z.string().check(z.minLength(1), z.describe(description));
+const number = (description: string) => z.number().check(z.describe(description));
+const share = (description: string) => z.number().check(z.gte(0), z.lte(100), z.describe(description));
+const positive = (description: string) => z.number().check(z.positive(), z.describe(description));
+
+const supplied = z.strictObject({
+  quantity: text('Name of the quantity, such as viscosity'),
+  value: number('The figure'),
+  unit: text('Its unit, the same as in the criterion that judges it'),
+  uncertainty: z.optional(
+    z.number().check(z.gte(0), z.describe('Half the width of the 95 % interval, in the same unit')),
+  ),
+  paint: z.optional(text('Id of the paint it belongs to; all paints if left out')),
+});
+
+const studyPackage = z.strictObject({
+  id: text('Short text by which sample names call the package'),
+  name: text('Name shown in the report'),
+  description: z.optional(text('What is in it')),
+  dosage: z.optional(z.number().check(z.gte(0), z.describe('Dosage at which the package is judged'))),
+  grindTime: z.optional(positive('Grinding time at which the package is judged, min; the longest if left out')),
+  pigmentLoading: z.optional(share('Pigment in the mill base, mass %')),
+  additiveShare: z.optional(share('Additive in the mill base, mass %')),
+  supplied: z.optional(z.array(supplied)),
+});
+
+const paint = z.strictObject({
+  id: text('Short text by which sample names call the paint'),
+  name: text('Name shown in the report'),
+});
+
+const rule = z.strictObject({
+  names: z.optional(z.array(text('Exact sample name')).check(z.minLength(1))),
+  pattern: z.optional(
+    text(
+      'Sample name with placeholders {package} {paint} {area} {storage} {dosage} {grindTime} {replicate} {any}, for example "{package}/{paint}/{area}/{replicate}"',
+    ),
+  ),
+  role: z.optional(z.enum(['tint', 'white']).check(z.describe('A tint, or the untinted white base of a paint'))),
+  package: z.optional(text('Id of the package')),
+  paint: z.optional(text('Id of the paint')),
+  area: z.optional(z.enum(['unrubbed', 'rubbed']).check(z.describe('Part of the film'))),
+  storage: z.optional(z.enum(['fresh', 'stored']).check(z.describe('Before or after storage'))),
+  dosage: z.optional(z.number().check(z.gte(0), z.describe('Dosage of the package'))),
+  grindTime: z.optional(positive('Grinding time, min')),
+});
+
+const criterion = z.strictObject({
+  quantity: text('A computed quantity, or the name of a supplied one'),
+  lower: z.optional(number('Lowest value that meets the criterion')),
+  upper: z.optional(number('Highest value that meets the criterion')),
+  unit: text('Unit of the limits'),
+  reason: text('Why the limit is where it is'),
+});
+
+const illuminant = z.strictObject({
+  name: text('Name shown in the report'),
+  start: number('First wavelength, nm'),
+  interval: positive('Step, nm'),
+  values: z.array(z.number()).check(z.minLength(2), z.describe('Relative spectral power')),
+  kind: z.optional(
+    z.enum(['continuous', 'lines']).check(z.describe('Interpolated to 1 nm, or summed at its own step')),
+  ),
+});
+
+/** The one description of a study file; the hand-written type is `Study`. */
+export const studySchema = z.strictObject({
+  $schema: z.optional(z.string().check(z.describe('Where an editor finds this schema'))),
+  title: text('Title of the report'),
+  note: z.optional(text('Shown at the head of the report')),
+  measurements: z.optional(z.array(text('Path of an export, relative to the study file')).check(z.minLength(1))),
+  viewing: z.strictObject({
+    illuminant: z.union([text('Name of a CIE illuminant, such as D65'), illuminant]),
+    observer: z.enum(['2', '10']).check(z.describe('CIE 1931 (2 degrees) or CIE 1964 (10 degrees)')),
+  }),
+  surface: z.optional(
+    z.strictObject({
+      external: z
+        .number()
+        .check(z.gte(0), z.lt(1), z.describe('Reflection at the outer side of the surface, 0.04 for n = 1.5')),
+      internal: z.number().check(z.gte(0), z.lt(1), z.describe('Reflection at the inner side, usually 0.4 to 0.6')),
+      specular: z
+        .enum(['included', 'excluded'])
+        .check(z.describe('Whether the instrument read the specular reflection')),
+    }),
+  ),
+  strengthCriterion: z.enum(STRENGTH_CRITERIA).check(z.describe('What is made equal when strengths are compared')),
+  reference: text('Id of the package that counts as 100 %'),
+  packages: z.array(studyPackage).check(z.minLength(1)),
+  paints: z.array(paint).check(z.minLength(1)),
+  words: z.optional(
+    z.strictObject({
+      unrubbed: z.optional(text('Word for the untouched area')),
+      rubbed: z.optional(text('Word for the rubbed area')),
+      fresh: z.optional(text('Word for readings before storage')),
+      stored: z.optional(text('Word for readings after storage')),
+    }),
+  ),
+  readings: z.array(rule).check(z.minLength(1)),
+  criteria: z.array(criterion),
+  rankBy: z.strictObject({
+    quantity: text('The quantity that orders the packages which meet every criterion'),
+    best: z.enum(['highest', 'lowest']),
+  }),
+  tint: z.optional(z.enum(['single-pigment', 'several-pigments'])),
+  repeatability: z.optional(
+    z.strictObject({
+      strength: z.optional(positive('Standard deviation of one reading, % of strength')),
+      colour: z.optional(positive('Standard deviation of one reading, ΔE*ab')),
+    }),
+  ),
+  dosageUnit: z.optional(text('Unit of the dosages')),
+  targetLoading: z.optional(share('Pigment in the finished colorant, mass %')),
+  batchMass: z.optional(positive('Mass of a batch of mill base, kg')),
+});

@@ -1,0 +1,79 @@
+import { worstOutcome } from '../rubout/index.js';
+import { computedFigure, suppliedFigures } from './cell-figures.js';
+import { judgeFigures, outcomeOf } from './judge-figures.js';
+import { dilutionOf, withTimeSaved } from './let-down.js';
+import { type Contender, worstFigure } from './rank-packages.js';
+import type { Cell, Dilution, Figure, PackageResult } from './result.js';
+import type { Study, StudyPackage } from './study.js';
+
+/**
+ * Every package over all its paints: figures, the worst outcome, let-down, readings needed.
+ *
+ * A colorant must work in every paint, so an undecided or missing cell keeps the whole package undecided, and a failing one
+ * fails it. What a criterion judges in one package must be there for all of them, or nothing is proven for those that lack it.
+ *
+ * @param grindTime - the grinding time at which a package is judged, min, where it has one
+ */
+export function summarisePackages(
+  study: Study,
+  cells: readonly Cell[],
+  grindTime: (item: StudyPackage) => number | undefined,
+): Contender[] {
+  const dilutions = study.packages.map((item) => dilutionOf(study, item, grindTime(item)));
+  const referenceDilution = dilutions.find((dilution) => dilution?.package === study.reference);
+  const places = study.packages.map((item, i) => ({
+    item,
+    dilution: withTimeSaved(dilutions[i], referenceDilution),
+    own: packageFigures(item, dilutions[i]),
+    cells: cells.filter((cell) => cell.package === item.id),
+  }));
+  const expected = new Set(places.flatMap((place) => judgedPlaces(study, place)));
+  return places.map((place) => {
+    const found = new Set(judgedPlaces(study, place));
+    const complete = [...expected].every((entry) => found.has(entry)) && place.cells.length === study.paints.length;
+    return summarise(study, place, complete);
+  });
+}
+
+interface Place {
+  readonly item: StudyPackage;
+  readonly dilution: Dilution | undefined;
+  readonly own: readonly Figure[];
+  readonly cells: readonly Cell[];
+}
+
+/** `quantity in paint` for everything of a package that a criterion judges. */
+function judgedPlaces({ criteria }: Study, { own, cells }: Place): string[] {
+  const judged = (figures: readonly Figure[], paint: string) =>
+    figures
+      .filter(({ quantity }) => criteria.some((criterion) => criterion.quantity === quantity))
+      .map(({ quantity }) => `${quantity} in ${paint}`);
+  return [...judged(own, ''), ...cells.flatMap(({ figures, paint }) => judged(figures, paint))];
+}
+
+function packageFigures(item: StudyPackage, dilution: Dilution | undefined): Figure[] {
+  const figures = suppliedFigures(item);
+  if (dilution?.additiveShare === undefined) return figures;
+  const method = 'share in the mill base over the let-down factor';
+  return [...figures, computedFigure('additive-share', { value: dilution.additiveShare, exact: true, method })];
+}
+
+function summarise(study: Study, { item, dilution, own, cells }: Place, complete: boolean): Contender {
+  const figures = [...own, ...cells.flatMap((cell) => cell.figures)];
+  const judgements = judgeFigures(own, study.criteria);
+  const outcomes = [outcomeOf(judgements), ...cells.map(({ outcome }) => outcome)];
+  const needed = [...judgements, ...cells.flatMap((cell) => cell.judgements)].flatMap(
+    ({ readingsNeeded }) => readingsNeeded ?? [],
+  );
+  const result: PackageResult = {
+    package: item,
+    isReference: item.id === study.reference,
+    outcome: worstOutcome(complete ? outcomes : [...outcomes, 'undecided']),
+    figures: own,
+    judgements,
+    rankValue: worstFigure(figures, study.rankBy.quantity, study.rankBy.best)?.value,
+    readingsNeeded: needed.length > 0 ? Math.max(...needed) : undefined,
+    dilution,
+  };
+  return { result, figures };
+}
