@@ -1,6 +1,6 @@
-import { labFromSpectrum, meanSpectrum, type Spectrum } from '../colorimetry/index.js';
+import { labFromSpectrum, type Spectrum } from '../colorimetry/index.js';
 import { assessRubOut } from '../rubout/index.js';
-import { compareStrengthCriteria, relativeTintingStrength, type StrengthOptions } from '../strength/index.js';
+import { compareStrengthCriteria, meanSpectrum, relativeTintingStrength, type StrengthOptions } from '../strength/index.js';
 import { cellFigures, suppliedFigures } from './cell-figures.js';
 import { judgeFigures, outcomeOf } from './judge-figures.js';
 import type { Cell, StorageResult } from './result.js';

@@ -9,7 +9,6 @@ export type {
   DosageSeries,
   Figure,
   GrindSeries,
-  Interval,
   Judgement,
   PackageResult,
   Ranking,

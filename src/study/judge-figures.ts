@@ -21,7 +21,7 @@ export function judgeFigures(
       .filter((figure) => figure.quantity === quantity)
       .map((figure): Judgement => {
         const interval = figure.interval ?? (figure.exact ? { low: figure.value, high: figure.value } : undefined);
-        const outcome: Outcome = interval ? judge(figure.value, interval, limit) : 'undecided';
+        const outcome: Outcome = judge(figure.value, interval, limit);
         return {
           quantity,
           paint,

@@ -1,14 +1,8 @@
 import type { Grid, Lab, Viewing, Warning } from '../colorimetry/index.js';
-import type { Limit, Outcome, RubOutResult } from '../rubout/index.js';
+import type { Interval, Limit, Outcome, RubOutResult } from '../rubout/index.js';
 import type { DosageLadderFit, GrindCurveFit } from '../strength/fits/index.js';
 import type { StrengthCriterion, StrengthResult, Surface } from '../strength/index.js';
 import type { StudyPackage, StudyPaint } from './study.js';
-
-/** A 95 % interval. */
-export interface Interval {
-  readonly low: number;
-  readonly high: number;
-}
 
 /** One figure with everything needed to quote it. */
 export interface Figure {
