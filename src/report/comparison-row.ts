@@ -1,0 +1,64 @@
+import type { Interval, Outcome, RubOutResult } from '../rubout/index.js';
+import type { Cell, Figure, StudyResult } from '../study/index.js';
+import { namesOf } from './names.js';
+import { DIAGNOSIS_WORDS } from './words.js';
+
+/** A value and, where the readings give one, its 95 % interval. */
+export interface Estimate {
+  readonly value: number;
+  readonly interval?: Interval;
+}
+
+/** One package in one paint, as every form of the report shows it. */
+export interface ComparisonRow {
+  readonly cell: Cell;
+  readonly package: string;
+  readonly paint: string;
+  readonly isReference: boolean;
+  /** %; absent for the reference, which is 100 by definition. */
+  readonly strength?: Estimate;
+  /** ΔE00 at equal strength. */
+  readonly residual?: number;
+  /** ΔE*ab. */
+  readonly rubOut?: Estimate;
+  /** What the rub-out shows, in words. */
+  readonly diagnosis?: string;
+  readonly outcome: Outcome;
+  /** Every other figure of the cell: storage, curves, supplied. */
+  readonly further: readonly Figure[];
+}
+
+const OWN_COLUMNS: ReadonlySet<string> = new Set(['strength', 'residual', 'rub-out']);
+
+/** The rows of the comparison, paint by paint, packages in the order of the study. */
+export function comparisonRows(result: StudyResult): ComparisonRow[] {
+  const names = namesOf(result);
+  const rows = result.cells.map((cell): ComparisonRow => {
+    const { strength, rubOut } = cell;
+    return {
+      cell,
+      package: names.package(cell.package),
+      paint: names.paint(cell.paint),
+      isReference: cell.package === result.reference,
+      strength: strength && { value: strength.percent, interval: strength.interval },
+      residual: strength?.residual.dE2000,
+      rubOut: rubOut && rubOutEstimate(rubOut),
+      diagnosis: rubOut && diagnosisOf(rubOut),
+      outcome: cell.outcome,
+      further: cell.figures.filter(({ quantity }) => !OWN_COLUMNS.has(quantity)),
+    };
+  });
+  const order = new Map(result.paints.map(({ id }, i) => [id, i]));
+  const place = ({ cell }: ComparisonRow) => order.get(cell.paint) ?? order.size;
+  return rows.sort((a, b) => place(a) - place(b));
+}
+
+/** The size of a rub-out with its interval. */
+export function rubOutEstimate({ difference, interval }: RubOutResult): Estimate {
+  return { value: difference.dEab, interval: interval?.dEab };
+}
+
+/** A diagnosis in words; where two causes fit, both. */
+export function diagnosisOf({ diagnosis }: RubOutResult): string {
+  return DIAGNOSIS_WORDS[diagnosis];
+}

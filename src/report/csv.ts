@@ -1,0 +1,83 @@
+import type { StudyResult } from '../study/index.js';
+import { comparisonRows } from './comparison-row.js';
+
+/** A cell of the table: text, a number, or nothing. */
+type CsvValue = string | number | undefined;
+
+/**
+ * The comparison as delimited text for a spreadsheet or a script: one row a package and paint, units in the header.
+ *
+ * Figures that only some rows have, such as supplied ones, get a column each; numbers have a decimal point and an ASCII
+ * minus in every locale. Text that a spreadsheet would run as a formula is led by an apostrophe.
+ *
+ * @param result - as `evaluateStudy` gives it
+ * @returns comma-separated values with CRLF line ends
+ * @see RFC 4180
+ */
+export function toCsv(result: StudyResult): string {
+  const rows = comparisonRows(result);
+  const further = uniqueFigures(rows.flatMap((row) => row.further));
+  const header = [
+    'package id',
+    'package',
+    'paint id',
+    'paint',
+    'reference',
+    'readings unrubbed',
+    'readings rubbed',
+    'strength (%)',
+    'strength low (%)',
+    'strength high (%)',
+    'strength criterion',
+    'residual (ΔE00)',
+    'rub-out (ΔE*ab)',
+    'rub-out low (ΔE*ab)',
+    'rub-out high (ΔE*ab)',
+    'rub-out dL*',
+    'rub-out da*',
+    'rub-out db*',
+    'diagnosis',
+    'outcome',
+    ...further.flatMap(({ quantity, unit }) => ['', ' low', ' high'].map((end) => `${quantity}${end} (${unit})`)),
+  ];
+  const lines = rows.map(({ cell, ...row }): CsvValue[] => [
+    cell.package,
+    row.package,
+    cell.paint,
+    row.paint,
+    row.isReference ? 'yes' : 'no',
+    cell.replicates.unrubbed,
+    cell.replicates.rubbed,
+    row.isReference ? 100 : row.strength?.value,
+    row.strength?.interval?.low,
+    row.strength?.interval?.high,
+    cell.strength?.criterion,
+    row.residual,
+    row.rubOut?.value,
+    row.rubOut?.interval?.low,
+    row.rubOut?.interval?.high,
+    cell.rubOut?.difference.dL,
+    cell.rubOut?.difference.da,
+    cell.rubOut?.difference.db,
+    row.diagnosis,
+    row.outcome,
+    ...further.flatMap(({ quantity, unit }) => {
+      const figure = row.further.find((own) => own.quantity === quantity && own.unit === unit);
+      return [figure?.value, figure?.interval?.low, figure?.interval?.high];
+    }),
+  ]);
+  return [header, ...lines].map((line) => `${line.map(csvField).join(',')}\r\n`).join('');
+}
+
+/** One field: numbers to seven figures, text quoted where it must be and never a formula. */
+export function csvField(value: CsvValue): string {
+  if (value === undefined) return '';
+  // beyond seven figures there is nothing but noise; adding 0 turns −0 into 0
+  if (typeof value === 'number') return String(Number(value.toPrecision(7)) + 0);
+  const harmless = /^\s*[=+\-@\t\r＝＋－＠]/.test(value) ? `'${value}` : value;
+  return /[",\r\n]|^\s|\s$/.test(harmless) ? `"${harmless.replaceAll('"', '""')}"` : harmless;
+}
+
+function uniqueFigures<T extends { readonly quantity: string; readonly unit: string }>(figures: readonly T[]): T[] {
+  return [...new Map(figures.map((figure) => [JSON.stringify([figure.quantity, figure.unit]), figure])).values()];
+}

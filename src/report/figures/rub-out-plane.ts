@@ -1,0 +1,99 @@
+import { scaleLinear } from 'd3-scale';
+import { element, type Markup } from '../html/element.js';
+import { at, figure, segment, shorten, text } from './figure.js';
+import { marker, type SeriesStyle } from './series-style.js';
+import { spreadLabels } from './spread-labels.js';
+
+/** The difference of one rubbed from its unrubbed area. */
+export interface RubOutPoint {
+  readonly label: string;
+  readonly dL: number;
+  readonly da: number;
+  readonly db: number;
+  readonly style: SeriesStyle;
+}
+
+/** Rub-out differences of one paint. */
+export interface RubOutPlane {
+  readonly id: string;
+  readonly title: string;
+  readonly description: string;
+  readonly points: readonly RubOutPoint[];
+  /** Largest ΔE*ab that is accepted. */
+  readonly limit?: number;
+  /** Largest coordinate to be shown, shared by the panels of a figure. */
+  readonly reach: number;
+}
+
+const WIDTH = 360;
+const SIDE = 220;
+const LEFT = 34;
+const TOP = 26;
+const STRIP = LEFT + SIDE + 34;
+
+/**
+ * Δb* over Δa* with the limit as a circle, and ΔL* beside it on the same scale with the limit as two lines. A difference is
+ * within the limit only if circle and lines hold together, since ΔE*ab takes all three.
+ */
+export function rubOutPlane({ id, title, description, points, limit, reach }: RubOutPlane): Markup {
+  const scale = scaleLinear().domain([-reach, reach]).nice();
+  const x = scale.copy().range([LEFT, LEFT + SIDE]);
+  const y = scale.copy().range([TOP + SIDE, TOP]);
+  const ticks = scale.ticks(5);
+  const format = scale.tickFormat(5, '+f');
+  const label = (tick: number) => (tick === 0 ? '0' : format(tick));
+  const bottom = TOP + SIDE;
+  const stripRight = STRIP + 24;
+  return figure(
+    { id, title, description, width: WIDTH, height: bottom + 36 },
+    element(
+      'g',
+      { class: 'axis' },
+      ticks.map((tick) => [
+        segment(x(tick), TOP, x(tick), bottom, tick === 0 ? 'base' : 'grid'),
+        segment(LEFT, y(tick), LEFT + SIDE, y(tick), tick === 0 ? 'base' : 'grid'),
+        segment(STRIP, y(tick), stripRight, y(tick), tick === 0 ? 'base' : 'grid'),
+        text(x(tick), bottom + 14, label(tick), { 'text-anchor': 'middle' }),
+        text(LEFT - 5, y(tick) + 3.5, label(tick), { 'text-anchor': 'end' }),
+      ]),
+      segment(STRIP, TOP, STRIP, bottom, 'base'),
+      text(LEFT + SIDE / 2, bottom + 29, 'Δa*', { 'text-anchor': 'middle', class: 'axis-label' }),
+      text(2, TOP - 10, 'Δb*', { class: 'axis-label' }),
+      text(STRIP - 6, TOP - 10, 'ΔL*', { class: 'axis-label' }),
+    ),
+    limit !== undefined && [
+      element('circle', { class: 'limit', cx: at(x(0)), cy: at(y(0)), r: at(x(limit) - x(0)) }),
+      segment(STRIP, y(limit), stripRight, y(limit), 'limit'),
+      segment(STRIP, y(-limit), stripRight, y(-limit), 'limit'),
+    ],
+    points.map(({ da, db, dL, style }) => [
+      element('path', {
+        class: `${style.className} leader`,
+        d: `M${at(x(0))} ${at(y(0))}L${at(x(da))} ${at(y(db))}`,
+      }),
+      marker(x(da), y(db), style),
+      marker(STRIP + 12, y(dL), style),
+    ]),
+    drawNames(points, y, bottom),
+  );
+}
+
+function drawNames(points: readonly RubOutPoint[], y: (value: number) => number, bottom: number): Markup {
+  const heights = spreadLabels(
+    points.map(({ dL }) => y(dL)),
+    12,
+    TOP,
+    bottom,
+  );
+  return element(
+    'g',
+    {},
+    points.map(({ label, dL, style }, i) => [
+      element('path', {
+        class: `${style.className} leader`,
+        d: `M${STRIP + 17} ${at(y(dL))}L${STRIP + 28} ${at(heights[i])}`,
+      }),
+      text(STRIP + 31, heights[i] + 3.5, shorten(label, 6)),
+    ]),
+  );
+}

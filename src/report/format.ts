@@ -1,0 +1,48 @@
+/**
+ * A number with a fixed count of decimals, the same in every locale: decimal point, no grouping, the true minus sign, and no
+ * negative zero.
+ */
+export function formatFixed(value: number, decimals: number): string {
+  const text = Math.abs(value).toFixed(decimals);
+  return value < 0 && Number(text) !== 0 ? `\u2212${text}` : text;
+}
+
+/** The same with a plus sign before positive values, for differences. */
+export function formatSigned(value: number, decimals: number): string {
+  const text = formatFixed(value, decimals);
+  return value > 0 && Number(text) !== 0 ? `+${text}` : text;
+}
+
+/** An interval in words, since a dash between signed numbers is misread. */
+export function formatInterval(
+  { low, high }: { readonly low: number; readonly high: number },
+  decimals: number,
+): string {
+  return `${formatFixed(low, decimals)} to ${formatFixed(high, decimals)}`;
+}
+
+/** A number with its unit; units without a name (colour differences) leave no space behind. */
+export function withUnit(text: string, unit: string): string {
+  return unit === '' ? text : `${text}\u00a0${unit}`;
+}
+
+/** A count with its noun: `1 reading`, `3 readings`. */
+export function formatCount(count: number, noun: string): string {
+  return `${count} ${noun}${count === 1 ? '' : 's'}`;
+}
+
+/** Texts joined as a sentence lists them: `A, B and C`. */
+export function formatList(texts: readonly string[]): string {
+  return texts.length < 2 ? (texts[0] ?? '') : `${texts.slice(0, -1).join(', ')} and ${texts[texts.length - 1]}`;
+}
+
+/**
+ * Decimals in which a quantity is printed: one for a strength and other percentages, two for a colour difference; for
+ * anything else three significant figures, trailing zeros kept out of large values.
+ */
+export function decimalsFor(unit: string, value: number): number {
+  if (unit.startsWith('%') || unit.startsWith('mass %')) return 1;
+  if (unit === '' || unit.startsWith('ΔE')) return 2;
+  const magnitude = value === 0 ? 0 : Math.floor(Math.log10(Math.abs(value)));
+  return Math.min(6, Math.max(0, 2 - magnitude));
+}

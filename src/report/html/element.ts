@@ -1,0 +1,56 @@
+/** Markup that is finished: every text in it has been escaped. Only {@link element} and {@link fragment} make it. */
+export interface Markup {
+  readonly markup: string;
+}
+
+/** What may stand inside an element. Plain text is escaped; `undefined` and `false` leave nothing behind. */
+export type Child = Markup | string | number | undefined | false | readonly Child[];
+
+/** Attributes by name; `undefined` and `false` leave the attribute out, `true` writes it without a value. */
+export type Attributes = Readonly<Record<string, string | number | boolean | undefined>>;
+
+const VOID_ELEMENTS = new Set(['br', 'col', 'hr', 'meta']);
+
+const ENTITIES: Readonly<Record<string, string>> = {
+  '&': '&amp;',
+  '<': '&lt;',
+  '>': '&gt;',
+  '"': '&quot;',
+  "'": '&#39;',
+};
+
+/**
+ * Text made safe for HTML and SVG, in an element as in a quoted attribute. Control characters, and those that turn the
+ * direction of what follows, become visible.
+ */
+export function escapeHtml(text: string): string {
+  return text
+    .replace(/[&<>"']/g, (character) => ENTITIES[character])
+    .replace(/[\p{Cc}\p{Cs}\u202a-\u202e\u2066-\u2069]/gu, (character) =>
+      /[\t\n]/.test(character) ? character : '\ufffd',
+    );
+}
+
+/** One HTML or SVG element. */
+export function element(name: string, attributes: Attributes = {}, ...children: readonly Child[]): Markup {
+  let markup = `<${name}`;
+  for (const [attribute, value] of Object.entries(attributes)) {
+    if (value === undefined || value === false) continue;
+    markup += value === true ? ` ${attribute}` : ` ${attribute}="${escapeHtml(String(value))}"`;
+  }
+  markup += '>';
+  return { markup: VOID_ELEMENTS.has(name) ? markup : `${markup}${fragment(...children).markup}</${name}>` };
+}
+
+/** Several pieces without an element around them. */
+export function fragment(...children: readonly Child[]): Markup {
+  let markup = '';
+  for (const child of children) {
+    if (child === undefined || child === false) continue;
+    if (typeof child === 'string') markup += escapeHtml(child);
+    else if (typeof child === 'number') markup += String(child);
+    else if ('markup' in child) markup += child.markup;
+    else markup += fragment(...child).markup;
+  }
+  return { markup };
+}

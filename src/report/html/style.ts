@@ -1,0 +1,104 @@
+/**
+ * The style of the page. Colours are named once for light and once for dark; paper is always light.
+ *
+ * Narrow screens turn tables into lists, each cell behind the heading of its column, so that nothing scrolls sideways.
+ */
+export const STYLE = `
+:root{--paper:#fff;--ink:#191b1e;--soft:#54585e;--rule:#c6c9cd;--grid:#e5e7e9;--tint:#f4f5f6;--meets:#17653a;--fails:#a11d22;--undecided:#735200;
+--c1:#0b5c9c;--c2:#b3431a;--c3:#1d7348;--c4:#84388a;--c5:#7d6200;--c6:#46586a;--c7:#ab2656;
+--sans:system-ui,-apple-system,"Segoe UI","Helvetica Neue",Arial,"Liberation Sans",sans-serif;
+--serif:Charter,"Bitstream Charter",Cambria,Georgia,"Liberation Serif",serif}
+@media screen and (prefers-color-scheme:dark){:root{--paper:#15171a;--ink:#e7e7e4;--soft:#a9adb3;--rule:#44494f;--grid:#2b2f34;--tint:#1e2125;--meets:#7ed0a0;--fails:#ff9d95;--undecided:#e6c163;
+--c1:#74b5f0;--c2:#f2956b;--c3:#70cd99;--c4:#d29bdd;--c5:#dfbf55;--c6:#a8b8c6;--c7:#f08db0}}
+*{box-sizing:border-box}
+html{background:var(--paper);color:var(--ink);font:17px/1.5 var(--serif);-webkit-text-size-adjust:100%;text-size-adjust:100%}
+body{margin:0 auto;max-width:68rem;padding:2.5rem 1.5rem 3rem;overflow-wrap:anywhere}
+h1{font-size:1.75rem;line-height:1.2;margin:0 0 .5rem;font-weight:600}
+h2{font-size:1.2rem;line-height:1.3;margin:2.75rem 0 .75rem;padding-top:.6rem;border-top:1px solid var(--ink);font-weight:600}
+h3{font-size:1rem;margin:1.25rem 0 .25rem;font-weight:600}
+p,ul{margin:.5rem 0;max-width:44rem}
+ul{padding-left:1.2rem}
+li{margin:.2rem 0}
+.note{color:var(--soft);font-style:italic}
+.answer{font-size:1.15rem;line-height:1.5;max-width:48rem}
+table,figcaption,svg,.key,.panel-heading,footer{font-family:var(--sans)}
+table{width:100%;border-collapse:collapse;margin:1rem 0 1.5rem;font-size:.82rem;line-height:1.4;font-variant-numeric:tabular-nums lining-nums;border-bottom:1px solid var(--ink)}
+caption,figcaption{text-align:left;font-size:.82rem;line-height:1.4;color:var(--soft);margin-bottom:.5rem;max-width:48rem}
+body{counter-reset:table figure}
+caption{counter-increment:table;padding-bottom:.5rem}
+caption::before{content:"Table " counter(table) ". ";color:var(--ink);font-weight:600}
+.panels>figcaption{counter-increment:figure}
+.panels>figcaption::before{content:"Figure " counter(figure) ". ";color:var(--ink);font-weight:600}
+th,td{text-align:left;vertical-align:top;padding:.32rem .7rem .32rem 0;font-weight:400}
+th:last-child,td:last-child{padding-right:0}
+thead th{vertical-align:bottom;font-weight:600;border-top:1px solid var(--ink);border-bottom:1px solid var(--ink)}
+tbody tr+tr>*{border-top:1px solid var(--grid)}
+tbody+tbody tr:first-child>*{border-top:1px solid var(--rule)}
+.group th{font-weight:600;padding-top:.7rem}
+.numeric{text-align:right}
+td.numeric{white-space:nowrap}
+.aside{display:block;color:var(--soft);font-size:.92em}
+.outcome{font-weight:600;white-space:nowrap}
+.meets{color:var(--meets)}.fails{color:var(--fails)}.undecided{color:var(--undecided)}
+figure{margin:1rem 0 1.75rem}
+.grid{display:grid;grid-template-columns:repeat(auto-fill,minmax(min(100%,19.5rem),1fr));gap:1.25rem 1.5rem;align-items:start}
+.panel-heading{margin:0 0 .2rem;font-size:.85rem;font-weight:600}
+svg{display:block;width:100%;max-width:27rem;height:auto;font-size:11px;font-variant-numeric:tabular-nums lining-nums;overflow:visible}
+svg text{fill:var(--ink)}
+.axis text{fill:var(--soft)}
+.axis .axis-label{fill:var(--ink)}
+.axis .base{stroke:var(--soft);stroke-width:1}
+.axis .grid{stroke:var(--grid);stroke-width:1}
+.reference{--c:var(--ink)}.colour-1{--c:var(--c1)}.colour-2{--c:var(--c2)}.colour-3{--c:var(--c3)}.colour-4{--c:var(--c4)}.colour-5{--c:var(--c5)}.colour-6{--c:var(--c6)}.colour-7{--c:var(--c7)}
+.mark{fill:var(--c);stroke:var(--c);stroke-width:1}
+.open{fill:var(--paper);stroke-width:1.6}
+.curve{fill:none;stroke:var(--c);stroke-width:1.6;stroke-linejoin:round}
+.whisker{fill:none;stroke:var(--c);stroke-width:1.5}
+.leader{fill:none;stroke:var(--c);stroke-width:.7;opacity:.75}
+line.limit,circle.limit{fill:none;stroke:var(--fails);stroke-width:1.3;stroke-dasharray:5 3}
+line.reference{stroke:var(--ink);stroke-width:1.2}
+svg .limit-label{fill:var(--fails)}
+.key{list-style:none;padding:0;max-width:none;display:grid;grid-template-columns:repeat(auto-fill,minmax(min(100%,19.5rem),1fr));gap:.4rem 1.5rem;font-size:.82rem;line-height:1.4}
+.key li{display:flex;gap:.6rem;margin:0}
+.key svg{width:40px;height:14px;flex:none;margin-top:.2rem}
+.plate{border-top:1px solid var(--grid);padding-top:.75rem;margin:0 0 1.25rem}
+.plate>figcaption{color:var(--ink);font-weight:600}
+.plate-grid{display:grid;grid-template-columns:10fr 16fr 16fr;gap:1rem 1.5rem;align-items:start}
+footer{margin-top:3rem;padding-top:.6rem;border-top:1px solid var(--rule);font-size:.78rem;color:var(--soft)}
+@media screen and (max-width:47rem){
+html{font-size:16px}
+body{padding:1.25rem 1rem 2rem}
+h1{font-size:1.4rem}
+thead{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}
+table,caption,tbody,tr,th,td{display:block}
+table{font-size:.88rem}
+tbody tr+tr>*,tbody+tbody tr:first-child>*{border-top:0}
+tbody tr{border-top:1px solid var(--rule);padding:.45rem 0}
+th,td,.group th{padding:.08rem 0}
+tbody th{font-weight:600}
+.group{background:var(--tint);border-top:1px solid var(--ink)}
+.group th{padding:.1rem .4rem}
+td,td.numeric{display:grid;grid-template-columns:9.5rem 1fr;gap:0 .6rem;text-align:left;white-space:normal}
+td::before{content:attr(data-label);color:var(--soft);grid-row:span 3}
+td>*{grid-column:2}
+.plate-grid{grid-template-columns:1fr}
+.plate-grid svg:first-child{max-width:15rem}
+}
+@page{size:A4;margin:16mm 15mm 18mm}
+@media print{
+html{font-size:10.5pt}
+body{padding:0;max-width:none}
+h1{font-size:17pt}h2{font-size:12.5pt;margin-top:7mm}
+h2,h3,caption,figcaption,.panel-heading{break-after:avoid}
+.panel,.plate,.finding,tr,li,.panels:has(.panel:only-child){break-inside:avoid}
+thead{display:table-header-group}
+p,li{orphans:3;widows:3}
+.grid{grid-template-columns:1fr 1fr}
+.group{break-after:avoid}
+.key{grid-template-columns:1fr 1fr}
+table{font-size:8pt}
+caption,figcaption{font-size:8pt}
+}
+`
+  .replaceAll(/\n/g, '')
+  .trim();
