@@ -1,0 +1,92 @@
+import { describe, expect, test } from 'vitest';
+import { D65_10 } from '../../src/colorimetry/index.js';
+import {
+  compareStrengthCriteria,
+  meanSpectrum,
+  relativeTintingStrength,
+  STRENGTH_CRITERIA,
+} from '../../src/strength/index.js';
+import { bell, COLORANTS, type Curve, reduction } from './simulated-reductions.js';
+
+const blue = COLORANTS.blue;
+const white = reduction(blue, 0);
+const reference = reduction(blue, 1);
+const options = { viewing: D65_10, white };
+
+describe('only strength changed', () => {
+  const comparison = compareStrengthCriteria(reference, reduction(blue, 1.3), options);
+
+  test('all criteria agree, in their order, and one figure may be quoted', () => {
+    expect(comparison.results.map(({ criterion }) => criterion)).toEqual([...STRENGTH_CRITERIA]);
+    expect(comparison.unsolved).toEqual([]);
+    expect(comparison.spread).toBeLessThan(1e-4);
+    expect(comparison).toMatchObject({ shadeChange: false, quotable: true, shadeThreshold: 1, warnings: [] });
+  });
+
+  test('each result is the one relativeTintingStrength gives', () => {
+    for (const result of comparison.results) {
+      const { criterion } = result;
+      expect(result).toEqual(relativeTintingStrength(reference, reduction(blue, 1.3), { ...options, criterion }));
+    }
+  });
+});
+
+describe('shade changed', () => {
+  const trial = reduction(bell(570, 85, 0.9, 0.06), 1);
+  const comparison = compareStrengthCriteria(reference, trial, options);
+
+  test('the spread and the largest residual are those of the results', () => {
+    const percents = comparison.results.map(({ percent }) => percent);
+    expect(comparison.spread).toBe(Math.max(...percents) - Math.min(...percents));
+    const worst = Math.max(...comparison.results.map(({ residual }) => residual.dE2000));
+    expect(comparison.largestResidual.dE2000).toBe(worst);
+  });
+
+  test('no single figure may be quoted, which is said', () => {
+    expect(comparison).toMatchObject({ shadeChange: true, quotable: false });
+    expect(comparison.warnings.map(({ code }) => code)).toEqual(['shade-change']);
+  });
+
+  test('by a threshold of the caller', () => {
+    const lenient = compareStrengthCriteria(reference, trial, { ...options, shadeThreshold: 50 });
+    expect(lenient).toMatchObject({ shadeChange: false, quotable: true, shadeThreshold: 50, warnings: [] });
+  });
+});
+
+describe('criteria without an answer', () => {
+  // Another colorant altogether: it takes up nothing where the reference absorbs most.
+  const other: Curve = (wavelength) => bell(430, 25, 0.4)(wavelength) - bell(610, 5, 1e-4)(wavelength);
+  const comparison = compareStrengthCriteria(reference, reduction(other, 1), options);
+
+  test('are listed with their reason', () => {
+    expect(comparison.unsolved[0]).toMatchObject({ criterion: 'absorption-maximum', code: 'no-absorption' });
+    expect(comparison.unsolved[0].reason).toContain('trial at 610 nm');
+    expect(comparison.results.length + comparison.unsolved.length).toBe(STRENGTH_CRITERIA.length);
+    expect(comparison.quotable).toBe(false);
+    expect(comparison.warnings.map(({ code }) => code)).toContain('criteria-unsolved');
+  });
+
+  test('if no criterion has one, that is an error', () => {
+    expect(() => compareStrengthCriteria(white, reference, options)).toThrow(
+      expect.objectContaining({ code: 'no-absorption' }),
+    );
+  });
+});
+
+test('faults of the readings and options are not taken for a missing answer', () => {
+  const shorter = reduction(blue, 1, { grid: { start: 400, interval: 10, count: 31 } });
+  expect(() => compareStrengthCriteria(reference, shorter, options)).toThrow(
+    expect.objectContaining({ code: 'grid-mismatch', place: 'trial' }),
+  );
+  expect(() => compareStrengthCriteria(reference, reference, { ...options, shadeThreshold: 0 })).toThrow(
+    expect.objectContaining({ code: 'invalid-option', place: 'options.shadeThreshold' }),
+  );
+});
+
+test('the mean of readings is taken wavelength by wavelength', () => {
+  const mean = meanSpectrum([reduction(blue, 1), reduction(blue, 2), reduction(blue, 4)]);
+  const at = 20;
+  const values = [1, 2, 4].map((amount) => reduction(blue, amount).values[at]);
+  expect(mean.values[at]).toBeCloseTo((values[0] + values[1] + values[2]) / 3, 15);
+  expect(Array.from(meanSpectrum(reference).values)).toEqual(Array.from(reference.values));
+});
