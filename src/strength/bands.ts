@@ -78,3 +78,14 @@ export function tristimulusOf({ x, y, z }: Bands, reflectances: Float64Array): X
   }
   return { X, Y, Z };
 }
+
+/** Names of bands in order, neighbours drawn together: `400 nm to 430 nm, 610 nm`. */
+export function listBands({ nameOf }: Bands, list: readonly number[]): string {
+  const runs: [number, number][] = [];
+  for (const band of list) {
+    const run = runs.at(-1);
+    if (run && band === run[1] + 1) run[1] = band;
+    else runs.push([band, band]);
+  }
+  return runs.map(([from, to]) => (from === to ? nameOf(from) : `${nameOf(from)} to ${nameOf(to)}`)).join(', ');
+}

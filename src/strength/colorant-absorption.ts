@@ -1,5 +1,5 @@
 import type { Warning } from '../warning.js';
-import type { Bands } from './bands.js';
+import { type Bands, listBands } from './bands.js';
 import { ratioOf, unusable } from './kubelka-munk.js';
 import { internalOf, noInternalReflectance, type Surface } from './saunderson.js';
 
@@ -45,7 +45,7 @@ export function noteDarkerWhite(added: Float64Array, bands: Bands, place: string
       code: 'white-darker',
       message:
         `The white base is darker than the ${place} in ${darker.length} of ${bands.count} bands ` +
-        `(${darker.map(bands.nameOf).join(', ')}), where the colorant's K/S is counted as negative; ` +
+        `(${listBands(bands, darker)}), where the colorant's K/S is counted as negative; ` +
         `the largest is ${share} % of its maximum. Small values are noise, large ones mean another white.`,
       place: `${place} at ${bands.nameOf(worst)}`,
     },

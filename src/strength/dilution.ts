@@ -1,6 +1,7 @@
 import { type Lab, labFromXyz } from '../colorimetry/cielab.js';
 import { TintladderError } from '../errors.js';
-import { type Bands, tristimulusOf } from './bands.js';
+import type { Warning } from '../warning.js';
+import { type Bands, listBands, tristimulusOf } from './bands.js';
 import { opaqueReflectance } from './kubelka-munk.js';
 import { measuredOf, type Surface } from './saunderson.js';
 
@@ -24,7 +25,13 @@ export interface Dilution {
 const SMALLEST_FACTOR = 1e-3;
 const LARGEST_FACTOR = 1e3;
 
-/** Rounding of a K/S sum; below it a negative K/S is zero. */
+/**
+ * A negative K/S of the diluted trial up to this share of its largest added K/S is noise of a white base that hardly absorbs:
+ * it counts as zero, which a note says. The package's own limit.
+ */
+const NOISE = 0.01;
+
+/** A negative K/S this small is rounding of a sum. */
 const ROUNDING = 1e-12;
 
 /** Measured reflectances of the trial with its added absorption taken t times. */
@@ -44,16 +51,27 @@ export function labOf(bands: Bands, reflectances: Float64Array): Lab {
 
 /** The range of factors over which the K/S of the diluted trial is nowhere negative, and the band that ends it. */
 export function factorRange({ bands, white, trial }: Dilution): { low: number; high: number; endedBy?: string } {
+  const noise = NOISE * Math.max(0, ...trial);
   let high = LARGEST_FACTOR;
   let endedBy: string | undefined;
   for (let i = 0; i < bands.count; i++) {
-    const limit = (white[i] + ROUNDING) / -trial[i];
-    if (trial[i] < 0 && limit < high) {
-      high = limit;
+    const shortfall = -trial[i] - noise;
+    if (shortfall > 0 && (white[i] + ROUNDING) / shortfall < high) {
+      high = (white[i] + ROUNDING) / shortfall;
       endedBy = bands.nameOf(i);
     }
   }
   return { low: SMALLEST_FACTOR, high, endedBy };
+}
+
+/** A note where the matched trial's K/S would be a little below zero and counts as zero. */
+export function noteNegativeMatch({ bands, white, trial }: Dilution, factor: number): Warning[] {
+  const negative = Array.from(trial.keys()).filter((band) => white[band] + factor * trial[band] < -ROUNDING);
+  if (negative.length === 0) return [];
+  const message =
+    `The K/S of the matched trial would be a little below zero at ${listBands(bands, negative)} and counts as zero there: ` +
+    `the white base hardly absorbs, and its reading is as uncertain as that.`;
+  return [{ code: 'negative-absorption', message, place: `trial at ${bands.nameOf(negative[0])}` }];
 }
 
 /**

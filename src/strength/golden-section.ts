@@ -9,7 +9,7 @@ const GOLDEN = (Math.sqrt(5) - 1) / 2;
  * @param tolerance - width at which the search ends
  * @see Kiefer (1953), Proc. Amer. Math. Soc. 4
  */
-export function findMinimum(f: (x: number) => number, low: number, high: number, tolerance = 1e-12): number {
+export function findMinimum(f: (x: number) => number, low: number, high: number, tolerance = 1e-10): number {
   let a = low;
   let b = high;
   let left = b - GOLDEN * (b - a);

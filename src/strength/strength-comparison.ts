@@ -6,7 +6,7 @@ import { addedAbsorption, noteDarkerWhite } from './colorant-absorption.js';
 import { maximumOf, noAbsorption } from './criteria/absorption-maximum.js';
 import type { Choice } from './criteria/solution.js';
 import { solveCriterion } from './criteria/solve.js';
-import { type Dilution, dilutedReflectances, labOf } from './dilution.js';
+import { type Dilution, dilutedReflectances, labOf, noteNegativeMatch } from './dilution.js';
 import { findingOf } from './replicates/finding.js';
 import { type ReplicatedSides, scatterInterval } from './replicates/scatter.js';
 import { absorptionsOf, type Side } from './side.js';
@@ -72,6 +72,7 @@ export function compareReductions(
     ...noteDarkerWhite(dilution.reference, bands, reference.name),
     ...noteDarkerWhite(dilution.trial, bands, trial.name),
     ...warnings,
+    ...noteNegativeMatch(dilution, factor),
     ...noteSpecularMode(dilution, trial.mean, residual.dE2000),
     ...scatter.warnings,
   ];

@@ -1,8 +1,7 @@
 import { deltaE2000 } from '../../colorimetry/ciede2000.js';
 import { TintladderError } from '../../errors.js';
-import { type Dilution, dilutedReflectances, labOf } from '../dilution.js';
-import { findMinimum } from '../golden-section.js';
-import { scannedFactors } from './scan.js';
+import { type Dilution, dilutedReflectances, factorRange, labOf } from '../dilution.js';
+import { findMinima, scannedFactors, solutionsNear } from './scan.js';
 import { nearestOrClosestInColour } from './several-roots.js';
 import type { Choice, Solution } from './solution.js';
 
@@ -18,18 +17,11 @@ import type { Choice, Solution } from './solution.js';
 export function solveSmallestDifference(dilution: Dilution, { near }: Choice = {}): Solution {
   const { bands, measuredReference } = dilution;
   const target = labOf(bands, measuredReference);
-  const squared = (logFactor: number) =>
-    deltaE2000(target, labOf(bands, dilutedReflectances(dilution, Math.exp(logFactor)))) ** 2;
-  const logs = scannedFactors(dilution).map(Math.log);
-  const values = logs.map(squared);
-  const roots: number[] = [];
-  for (let i = 1; i < logs.length - 1; i++) {
-    if (values[i] <= values[i - 1] && values[i] < values[i + 1]) {
-      roots.push(Math.exp(findMinimum(squared, logs[i - 1], logs[i + 1])));
-    }
-  }
-  const ends = Math.min(values[0], values[values.length - 1]);
-  if (roots.length === 0 || roots.every((root) => squared(Math.log(root)) > ends)) {
+  const squared = (factor: number) => deltaE2000(target, labOf(bands, dilutedReflectances(dilution, factor))) ** 2;
+  const minima = solutionsNear(near, (close) => findMinima(scannedFactors(dilution, close), squared));
+  const { low, high } = factorRange(dilution);
+  const ends = Math.min(squared(low), squared(high));
+  if (!minima.some((factor) => squared(factor) <= ends)) {
     throw new TintladderError('no-solution', {
       place: 'trial',
       seen: 'closest in colour at an end of the range of amounts',
@@ -37,5 +29,5 @@ export function solveSmallestDifference(dilution: Dilution, { near }: Choice = {
       mend: 'Does the trial hold the colorant, and is the white base the right one?',
     });
   }
-  return { ...nearestOrClosestInColour(dilution, roots, near), choice: {} };
+  return { ...nearestOrClosestInColour(dilution, minima, near), choice: {} };
 }

@@ -2,9 +2,8 @@ import type { Xyz } from '../../colorimetry/tristimulus.js';
 import { TintladderError } from '../../errors.js';
 import type { Warning } from '../../warning.js';
 import { tristimulusOf } from '../bands.js';
-import { findRoot } from '../brent.js';
 import { type Dilution, dilutedReflectances } from '../dilution.js';
-import { bracketRoots } from './scan.js';
+import { findRoots, scannedFactors, solutionsNear } from './scan.js';
 import { nearestOrClosestInColour } from './several-roots.js';
 import type { Choice, Solution } from './solution.js';
 
@@ -62,9 +61,7 @@ function solveTristimulus(dilution: Dilution, name: Tristimulus, near: number | 
       mend: 'Is the white base the one that both reductions were made with?',
     });
   }
-  const roots = bracketRoots(dilution, excess).map(([low, high]) =>
-    Math.exp(findRoot((logFactor) => excess(Math.exp(logFactor)), Math.log(low), Math.log(high))),
-  );
+  const roots = solutionsNear(near, (close) => findRoots(scannedFactors(dilution, close), excess));
   if (roots.length === 0) {
     throw new TintladderError('no-solution', {
       place: `${name} of the trial`,
