@@ -1,2 +1,3 @@
 export * from './colorimetry/index.js';
 export * from './strength/index.js';
+export * from './rubout/index.js';

@@ -1,0 +1,16 @@
+export { assessRubOut, type RubOutOptions } from './assess-rub-out.js';
+export type { ColorantChange } from './colorant-changes.js';
+export type { DifferenceInterval } from './difference-interval.js';
+export { type Interval, judge, type Limit, type Outcome, worstOutcome } from './judge.js';
+export type { RubOutReading } from './readings.js';
+export type {
+  Evidence,
+  PossibleCause,
+  RubOutCause,
+  RubOutCertainty,
+  RubOutDiagnosis,
+  RubOutResult,
+  Tint,
+} from './rub-out-result.js';
+export type { RubOutStrengthChange } from './strength-change.js';
+export { RUB_OUT_THRESHOLDS, type RubOutThresholds } from './thresholds.js';

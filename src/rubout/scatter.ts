@@ -1,0 +1,30 @@
+import type { Lab } from '../colorimetry/index.js';
+import type { Area } from './readings.js';
+
+/** How the spots of one area scatter about their mean. */
+export interface AreaScatter {
+  readonly mean: Lab;
+  /** Sums of squares and products of L*, a*, b* about the mean, row by row: nine values. */
+  readonly products: readonly number[];
+  /** Root-mean-square ΔE*ab of the spots from their mean, with n - 1; absent for one spot. */
+  readonly deviation?: number;
+}
+
+/** Mean of Lab values. */
+export function meanLab(labs: readonly Lab[]): Lab {
+  const mean = (pick: (lab: Lab) => number) => labs.reduce((sum, lab) => sum + pick(lab), 0) / labs.length;
+  return { L: mean(({ L }) => L), a: mean(({ a }) => a), b: mean(({ b }) => b) };
+}
+
+/** The scatter of an area, with coordinates as `map` gives them: CIELAB itself, or a space that is even for another formula. */
+export function scatterOf({ labs }: Area, map: (lab: Lab) => Lab = (lab) => lab): AreaScatter {
+  const mapped = labs.map(map);
+  const mean = meanLab(mapped);
+  const products = Array.from({ length: 9 }, () => 0);
+  for (const { L, a, b } of mapped) {
+    const rest = [L - mean.L, a - mean.a, b - mean.b];
+    for (let i = 0; i < 9; i++) products[i] += rest[Math.floor(i / 3)] * rest[i % 3];
+  }
+  if (labs.length < 2) return { mean, products };
+  return { mean, products, deviation: Math.sqrt((products[0] + products[4] + products[8]) / (labs.length - 1)) };
+}

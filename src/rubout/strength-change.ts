@@ -1,0 +1,88 @@
+import { type ErrorCode, TintladderError, type Viewing, type Warning } from '../colorimetry/index.js';
+import {
+  relativeTintingStrength,
+  relativeTintingStrengthFromLab,
+  type StrengthFigure,
+  type Surface,
+} from '../strength/index.js';
+import type { Interval } from './judge.js';
+import type { Area } from './readings.js';
+
+/** How much stronger the rubbed area is than the unrubbed one. */
+export interface RubOutStrengthChange {
+  /** At the absorption maximum, %: positive where rubbing made the area stronger. */
+  readonly percent: number;
+  /** 95 %; absent where the spots do not tell the scatter. */
+  readonly interval?: Interval;
+  /** Whether it comes from Lab values and not from spectra. */
+  readonly approximate: boolean;
+  /** Absorption maximum of the unrubbed area: `610 nm` from spectra, `X`, `Y` or `Z` from Lab. */
+  readonly at: string;
+  /** ΔE*ab left when the rubbed area is brought to the strength of the unrubbed one: the part that is no strength. */
+  readonly residual: number;
+}
+
+/** Faults of K/S, not of the readings: a colour difference needs none. */
+const WITHOUT_STRENGTH: readonly ErrorCode[] = [
+  'no-absorption',
+  'no-solution',
+  'zero-reflectance',
+  'no-internal-reflectance',
+  'reflectance-out-of-range',
+];
+
+/** Already said of the rub-out itself. */
+const SAID = ['scatter-borrowed', 'replicates-identical'];
+
+/**
+ * The strength of the rubbed area against the unrubbed one by the absorption maximum, the white's own absorption taken off
+ * where it is known. Where the readings have no strength the change is absent and a warning says why.
+ *
+ * @throws TintladderError `invalid-option` for a surface that no film can have
+ */
+export function strengthChangeOf(
+  [unrubbed, rubbed]: readonly [Area, Area],
+  white: Area | undefined,
+  { viewing, surface }: { readonly viewing: Viewing; readonly surface?: Surface },
+): { strengthChange?: RubOutStrengthChange; warnings: readonly Warning[] } {
+  const criterion = 'absorption-maximum';
+  let figure: StrengthFigure;
+  let at: string;
+  try {
+    if (unrubbed.spectra && rubbed.spectra) {
+      const options = { criterion, viewing, surface, white: white?.spectra } as const;
+      const found = relativeTintingStrength(unrubbed.spectra, rubbed.spectra, options);
+      [figure, at] = [found, `${found.wavelength} nm`];
+    } else {
+      const options = { criterion, viewing, surface, white: white?.labs } as const;
+      const found = relativeTintingStrengthFromLab(unrubbed.labs, rubbed.labs, options);
+      [figure, at] = [found, `${found.tristimulus}`];
+    }
+  } catch (error) {
+    if (!(error instanceof TintladderError && WITHOUT_STRENGTH.includes(error.code))) throw error;
+    const message = `There is no strength change, since the readings have no strength: ${inWordsOfAreas(error.message)}`;
+    return { warnings: [{ code: 'no-strength-change', message, place: inWordsOfAreas(error.place) }] };
+  }
+  const { percent, interval, approximate, residual, warnings } = figure;
+  return {
+    strengthChange: {
+      percent: percent - 100,
+      ...(interval && { interval: { low: interval.low - 100, high: interval.high - 100 } }),
+      approximate,
+      at,
+      residual: residual.dEab,
+    },
+    warnings: warnings
+      .filter(({ code }) => !SAID.includes(code))
+      .map(({ code, message, place }) => ({
+        code,
+        message: inWordsOfAreas(message),
+        ...(place !== undefined && { place: inWordsOfAreas(place) }),
+      })),
+  };
+}
+
+/** The strength speaks of reference and trial; here they are the areas of one film. */
+function inWordsOfAreas(text: string): string {
+  return text.replace(/\breference\b/g, 'unrubbed area').replace(/\btrial\b/g, 'rubbed area');
+}
