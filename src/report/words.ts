@@ -16,6 +16,7 @@ export const DIAGNOSIS_WORDS: Readonly<Record<RubOutDiagnosis, string>> = {
   'white-pigment-flocculated': 'white pigment flocculated',
   'pigments-separated': 'pigments separated',
   'uneven-film': 'uneven film',
+  undetermined: 'cause undetermined',
 };
 
 /** The criteria of strength. */
