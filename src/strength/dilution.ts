@@ -1,4 +1,5 @@
 import { type Lab, labFromXyz } from '../colorimetry/cielab.js';
+import type { Xyz } from '../colorimetry/tristimulus.js';
 import { TintladderError } from '../errors.js';
 import type { Warning } from '../warning.js';
 import { type Bands, listBands, tristimulusOf } from './bands.js';
@@ -35,13 +36,33 @@ const NOISE = 0.01;
 const ROUNDING = 1e-12;
 
 /** Measured reflectances of the trial with its added absorption taken t times. */
-export function dilutedReflectances({ bands, surface, white, trial }: Dilution, factor: number): Float64Array {
-  const reflectances = new Float64Array(bands.count);
-  for (let i = 0; i < bands.count; i++) {
-    const internal = opaqueReflectance(Math.max(0, white[i] + factor * trial[i]));
-    reflectances[i] = surface ? measuredOf(internal, surface) : internal;
+export function dilutedReflectances(dilution: Dilution, factor: number): Float64Array {
+  return dilution.white.map((_, band) => dilutedReflectance(dilution, factor, band));
+}
+
+/** Tristimulus values of the trial with its added absorption taken t times; searches call it often, so it makes no array. */
+export function dilutedTristimulus(dilution: Dilution, factor: number): Xyz {
+  const { x, y, z } = dilution.bands;
+  let X = 0;
+  let Y = 0;
+  let Z = 0;
+  for (let band = 0; band < x.length; band++) {
+    const reflectance = dilutedReflectance(dilution, factor, band);
+    X += x[band] * reflectance;
+    Y += y[band] * reflectance;
+    Z += z[band] * reflectance;
   }
-  return reflectances;
+  return { X, Y, Z };
+}
+
+/** CIELAB of the trial with its added absorption taken t times. */
+export function dilutedLab(dilution: Dilution, factor: number): Lab {
+  return labFromXyz(dilutedTristimulus(dilution, factor), dilution.bands.white);
+}
+
+function dilutedReflectance({ surface, white, trial }: Dilution, factor: number, band: number): number {
+  const internal = opaqueReflectance(Math.max(white[band] + factor * trial[band], 0));
+  return surface ? measuredOf(internal, surface) : internal;
 }
 
 /** CIELAB of the bands' reflectances. */

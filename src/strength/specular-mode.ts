@@ -3,7 +3,7 @@ import { TintladderError } from '../errors.js';
 import type { Warning } from '../warning.js';
 import { absorptionOf, addedAbsorption } from './colorant-absorption.js';
 import { solveAbsorptionMaximum } from './criteria/absorption-maximum.js';
-import { type Dilution, dilutedReflectances, labOf } from './dilution.js';
+import { type Dilution, dilutedLab, labOf } from './dilution.js';
 
 /** k1 of a binder of refractive index 1.5, where no surface is stated. */
 const USUAL_EXTERNAL = 0.04;
@@ -51,8 +51,7 @@ function residualOfShifted(dilution: Dilution, measuredTrial: Float64Array, shif
     );
     const candidate = { ...dilution, trial: addedAbsorption(shifted, white) };
     const { factor } = solveAbsorptionMaximum(candidate);
-    const matched = dilutedReflectances(candidate, factor);
-    return deltaE2000(labOf(bands, measuredReference), labOf(bands, matched));
+    return deltaE2000(labOf(bands, measuredReference), dilutedLab(candidate, factor));
   } catch (error) {
     // A trial that is impossible in the other mode was read in this one.
     if (error instanceof TintladderError) return Number.POSITIVE_INFINITY;

@@ -18,8 +18,8 @@ export interface StrengthFromLabOptions extends ComparisonOptions<Lab> {
  *
  * X, Y and Z relative to the white point are taken as reflectances of three broad bands, and everything else is done as for
  * spectra: the absorption maximum is the band in which the reference's colorant absorbs most, the sums run over three bands.
- * K/S of a mean reflectance is not the mean of K/S, so the figure is too close to 100 % or too far from it by an
- * amount that depends on the hue; `issues/0001-strength-from-lab.md` has the measured errors.
+ * A broad band also holds light that the colorant hardly absorbs, so the figure is too close to 100 %, by an amount that
+ * depends on hue and depth; `issues/0001-strength-from-lab.md` has the errors over simulated pigments.
  *
  * @param reference - CIELAB of one reading or of replicates under `viewing`
  * @param trial - the same of the trial

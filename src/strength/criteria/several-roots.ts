@@ -1,6 +1,6 @@
 import { deltaE2000 } from '../../colorimetry/ciede2000.js';
 import type { Warning } from '../../warning.js';
-import { type Dilution, dilutedReflectances, labOf } from '../dilution.js';
+import { type Dilution, dilutedLab, labOf } from '../dilution.js';
 
 /**
  * The one of several factors that is meant: the nearest to `near`, or without it the one that leaves the smallest colour
@@ -14,9 +14,7 @@ export function nearestOrClosestInColour(
   if (roots.length === 1) return { factor: roots[0], warnings: [] };
   const target = labOf(dilution.bands, dilution.measuredReference);
   const cost = (factor: number) =>
-    near === undefined
-      ? deltaE2000(target, labOf(dilution.bands, dilutedReflectances(dilution, factor)))
-      : Math.abs(Math.log(factor / near));
+    near === undefined ? deltaE2000(target, dilutedLab(dilution, factor)) : Math.abs(Math.log(factor / near));
   const factor = roots.reduce((best, root) => (cost(root) < cost(best) ? root : best));
   const message =
     `The criterion has ${roots.length} solutions, at ${roots.map((root) => root.toPrecision(4)).join(', ')} times the ` +

@@ -1,6 +1,6 @@
 import { deltaE2000 } from '../../colorimetry/ciede2000.js';
 import { TintladderError } from '../../errors.js';
-import { type Dilution, dilutedReflectances, factorRange, labOf } from '../dilution.js';
+import { type Dilution, dilutedLab, factorRange, labOf } from '../dilution.js';
 import { findMinima, scannedFactors, solutionsNear } from './scan.js';
 import { nearestOrClosestInColour } from './several-roots.js';
 import type { Choice, Solution } from './solution.js';
@@ -17,7 +17,7 @@ import type { Choice, Solution } from './solution.js';
 export function solveSmallestDifference(dilution: Dilution, { near }: Choice = {}): Solution {
   const { bands, measuredReference } = dilution;
   const target = labOf(bands, measuredReference);
-  const squared = (factor: number) => deltaE2000(target, labOf(bands, dilutedReflectances(dilution, factor))) ** 2;
+  const squared = (factor: number) => deltaE2000(target, dilutedLab(dilution, factor)) ** 2;
   const minima = solutionsNear(near, (close) => findMinima(scannedFactors(dilution, close), squared));
   const { low, high } = factorRange(dilution);
   const ends = Math.min(squared(low), squared(high));

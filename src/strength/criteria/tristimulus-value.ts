@@ -2,7 +2,7 @@ import type { Xyz } from '../../colorimetry/tristimulus.js';
 import { TintladderError } from '../../errors.js';
 import type { Warning } from '../../warning.js';
 import { tristimulusOf } from '../bands.js';
-import { type Dilution, dilutedReflectances } from '../dilution.js';
+import { type Dilution, dilutedTristimulus } from '../dilution.js';
 import { findRoots, scannedFactors, solutionsNear } from './scan.js';
 import { nearestOrClosestInColour } from './several-roots.js';
 import type { Choice, Solution } from './solution.js';
@@ -51,7 +51,7 @@ export function solveTristimulusY(dilution: Dilution, { near }: Choice = {}): So
 function solveTristimulus(dilution: Dilution, name: Tristimulus, near: number | undefined): Solution {
   const { bands, measuredReference } = dilution;
   const target = tristimulusOf(bands, measuredReference)[name];
-  const excess = (factor: number) => tristimulusOf(bands, dilutedReflectances(dilution, factor))[name] - target;
+  const excess = (factor: number) => dilutedTristimulus(dilution, factor)[name] - target;
   const white = excess(0) + target;
   if (!(target < white)) {
     throw new TintladderError('no-absorption', {
