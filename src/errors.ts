@@ -9,6 +9,7 @@ export type ErrorCode =
   | 'out-of-range'
   | 'wrong-length'
   | 'empty'
+  | 'not-a-multiple'
   | 'invalid-option'
   // spectra and viewing
   | 'reflectance-out-of-range'

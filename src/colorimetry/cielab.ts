@@ -1,4 +1,5 @@
-import { assertFinite } from './finite.js';
+import { cubeRoot } from './cube-root.js';
+import { assertFinite, assertLab } from './finite.js';
 import { gridOf, type Spectrum } from './spectrum.js';
 import { tristimulus, type Xyz } from './tristimulus.js';
 import type { Viewing } from './viewing.js';
@@ -17,8 +18,12 @@ const SLOPE = 841 / 108;
 const OFFSET = 4 / 29;
 
 /** The compressive function f of ISO/CIE 11664-4, from a ratio to the white. */
-export function compress(ratio: number): number {
-  return ratio > JOIN ? Math.cbrt(ratio) : SLOPE * ratio + OFFSET;
+function compress(ratio: number): number {
+  return ratio > JOIN ? cubeRoot(ratio) : SLOPE * ratio + OFFSET;
+}
+
+function assertXyz({ X, Y, Z }: Xyz, place: string): void {
+  assertFinite({ X, Y, Z }, place);
 }
 
 function expand(f: number): number {
@@ -36,16 +41,21 @@ function expand(f: number): number {
  * @see ISO/CIE 11664-4:2019, equations 1 to 8
  */
 export function labFromXyz(xyz: Xyz, white: Xyz): Lab {
+  const lab = labUnchecked(xyz, white);
+  if (!Number.isFinite(lab.L + lab.a + lab.b)) {
+    assertXyz(xyz, 'xyz');
+    assertXyz(white, 'white');
+    assertLab(lab, 'lab');
+  }
+  return lab;
+}
+
+/** The arithmetic of {@link labFromXyz} without its checks: the one kernel of the single and the batch form. */
+export function labUnchecked(xyz: Xyz, white: Xyz): Lab {
   const fx = compress(xyz.X / white.X);
   const fy = compress(xyz.Y / white.Y);
   const fz = compress(xyz.Z / white.Z);
-  const lab = { L: 116 * fy - 16, a: 500 * (fx - fy), b: 200 * (fy - fz) };
-  if (!Number.isFinite(lab.L + lab.a + lab.b)) {
-    assertFinite({ ...xyz }, 'xyz');
-    assertFinite({ ...white }, 'white');
-    assertFinite({ ...lab }, 'lab');
-  }
-  return lab;
+  return { L: 116 * fy - 16, a: 500 * (fx - fy), b: 200 * (fy - fz) };
 }
 
 /**
@@ -66,9 +76,9 @@ export function xyzFromLab(lab: Lab, white: Xyz): Xyz {
     Z: white.Z * expand(fy - lab.b / 200),
   };
   if (!Number.isFinite(xyz.X + xyz.Y + xyz.Z)) {
-    assertFinite({ ...lab }, 'lab');
-    assertFinite({ ...white }, 'white');
-    assertFinite({ ...xyz }, 'xyz');
+    assertLab(lab, 'lab');
+    assertXyz(white, 'white');
+    assertXyz(xyz, 'xyz');
   }
   return xyz;
 }

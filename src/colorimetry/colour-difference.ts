@@ -1,6 +1,7 @@
 import { deltaE2000 } from './ciede2000.js';
 import type { Lab } from './cielab.js';
 import { deltaEab } from './delta-eab.js';
+import { hueDifference } from './hue-difference.js';
 
 /** A colour difference with all its parts, sample minus reference. */
 export interface ColourDifference {
@@ -28,10 +29,7 @@ export function colourDifference(reference: Lab, sample: Lab): ColourDifference 
   const dEab = deltaEab(reference, sample);
   const C1 = Math.hypot(reference.a, reference.b);
   const C2 = Math.hypot(sample.a, sample.b);
-  const cross = reference.a * sample.b - sample.a * reference.b;
-  const dot = reference.a * sample.a + reference.b * sample.b;
-  // 2 sqrt(C1 C2) sin(Δh / 2) with the half angle from cross and dot product: no cancellation at small hue differences.
-  const dH = C1 * C2 === 0 ? 0 : 2 * Math.sqrt(C1 * C2) * Math.sin(Math.atan2(cross, dot) / 2);
+  const dH = hueDifference(reference.a, reference.b, sample.a, sample.b);
   return {
     dL: sample.L - reference.L,
     da: sample.a - reference.a,

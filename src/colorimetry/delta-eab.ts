@@ -1,5 +1,5 @@
 import type { Lab } from './cielab.js';
-import { assertFinite } from './finite.js';
+import { assertFinite, assertLab } from './finite.js';
 
 /**
  * CIE 1976 colour difference ΔE*ab: the distance in CIELAB.
@@ -14,8 +14,8 @@ import { assertFinite } from './finite.js';
 export function deltaEab(reference: Lab, sample: Lab): number {
   const difference = Math.hypot(sample.L - reference.L, sample.a - reference.a, sample.b - reference.b);
   if (!Number.isFinite(difference)) {
-    assertFinite({ ...reference }, 'reference');
-    assertFinite({ ...sample }, 'sample');
+    assertLab(reference, 'reference');
+    assertLab(sample, 'sample');
     assertFinite({ difference }, 'deltaEab');
   }
   return difference;

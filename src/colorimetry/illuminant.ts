@@ -1,7 +1,8 @@
 import { TintladderError } from '../errors.js';
 import { parseColumns } from './columns.js';
+import { daylightIlluminant } from './daylight.js';
 import { LONGEST_WAVELENGTH, SHORTEST_WAVELENGTH } from './grid.js';
-import { DAYLIGHT_COMPONENTS } from './tables/daylight-components.js';
+import { FLUORESCENT_LAMPS } from './tables/fluorescent-lamps.js';
 import { ILLUMINANT_C } from './tables/illuminant-c.js';
 import { ILLUMINANT_D65 } from './tables/illuminant-d65.js';
 import type { Illuminant, IlluminantName } from './viewing.js';
@@ -14,15 +15,25 @@ export interface SummedPower {
 }
 
 const NAMED: Record<IlluminantName, () => Illuminant> = {
-  A: () => ({
-    name: 'A',
-    start: 360,
-    interval: 1,
-    values: Float64Array.from({ length: 471 }, (_, i) => planck(360 + i)),
-  }),
+  A: () => everyNanometre('A', planck),
   C: () => ({ ...fromTable('C', ILLUMINANT_C), kind: 'lines' }),
-  D50: () => daylight('D50', 5000),
+  D50: () => nominalDaylight(5000),
+  D55: () => nominalDaylight(5500),
   D65: () => fromTable('D65', ILLUMINANT_D65),
+  D75: () => nominalDaylight(7500),
+  E: () => everyNanometre('E', () => 100),
+  FL1: () => fluorescent(1),
+  FL2: () => fluorescent(2),
+  FL3: () => fluorescent(3),
+  FL4: () => fluorescent(4),
+  FL5: () => fluorescent(5),
+  FL6: () => fluorescent(6),
+  FL7: () => fluorescent(7),
+  FL8: () => fluorescent(8),
+  FL9: () => fluorescent(9),
+  FL10: () => fluorescent(10),
+  FL11: () => fluorescent(11),
+  FL12: () => fluorescent(12),
 };
 
 /**
@@ -90,9 +101,26 @@ function checked(illuminant: Illuminant): Illuminant {
   return illuminant;
 }
 
-function fromTable(name: string, table: string): Illuminant {
-  const [wavelengths, values] = parseColumns(table);
-  return { name, start: wavelengths[0], interval: wavelengths[1] - wavelengths[0], values };
+function fromTable(name: string, table: string, column = 1): Illuminant {
+  const columns = parseColumns(table);
+  const [wavelengths] = columns;
+  return { name, start: wavelengths[0], interval: wavelengths[1] - wavelengths[0], values: columns[column] };
+}
+
+function fluorescent(number: number): Illuminant {
+  return { ...fromTable(`FL${number}`, FLUORESCENT_LAMPS, number), kind: 'lines' };
+}
+
+/** The nominal names of the daylights date from c2 = 1.4380e-2 m K; today's is 1.4388e-2. */
+function nominalDaylight(nominal: number): Illuminant {
+  return daylightIlluminant((nominal * 1.4388) / 1.438);
+}
+
+function everyNanometre(name: string, power: (wavelength: number) => number): Illuminant {
+  const values = Float64Array.from({ length: LONGEST_WAVELENGTH - SHORTEST_WAVELENGTH + 1 }, (_, i) =>
+    power(SHORTEST_WAVELENGTH + i),
+  );
+  return { name, start: SHORTEST_WAVELENGTH, interval: 1, values };
 }
 
 /**
@@ -103,24 +131,4 @@ function fromTable(name: string, table: string): Illuminant {
 function planck(wavelength: number): number {
   const exponent = 1.435e7 / 2848;
   return 100 * (560 / wavelength) ** 5 * (Math.expm1(exponent / 560) / Math.expm1(exponent / wavelength));
-}
-
-/**
- * A daylight phase from its nominal temperature. The nominal names date from c2 = 1.4380e-2, so the correlated colour
- * temperature is the nominal one times 1.4388 / 1.4380; M1 and M2 are rounded to three decimals as CIE prescribes.
- *
- * @see CIE 015:2018, calculation of daylight illuminants; Judd, MacAdam & Wyszecki (1964)
- */
-function daylight(name: string, nominal: number): Illuminant {
-  const T = (nominal * 1.4388) / 1.438;
-  const x =
-    T <= 7000
-      ? -4.607e9 / T ** 3 + 2.9678e6 / T ** 2 + 0.09911e3 / T + 0.244063
-      : -2.0064e9 / T ** 3 + 1.9018e6 / T ** 2 + 0.24748e3 / T + 0.23704;
-  const y = -3 * x * x + 2.87 * x - 0.275;
-  const M = 0.0241 + 0.2562 * x - 0.7341 * y;
-  const M1 = Math.round((1000 * (-1.3515 - 1.7703 * x + 5.9114 * y)) / M) / 1000;
-  const M2 = Math.round((1000 * (0.03 - 31.4424 * x + 30.0717 * y)) / M) / 1000;
-  const [wavelengths, S0, S1, S2] = parseColumns(DAYLIGHT_COMPONENTS);
-  return { name, start: wavelengths[0], interval: 5, values: S0.map((s0, i) => s0 + M1 * S1[i] + M2 * S2[i]) };
 }

@@ -1,13 +1,20 @@
 export { type ErrorCode, type Fault, TintladderError } from '../errors.js';
 export type { Warning } from '../warning.js';
-export { type DeltaE2000Options, deltaE2000 } from './ciede2000.js';
+export { type DeltaE2000Options, deltaE2000, deltaE2000Batch } from './ciede2000.js';
 export { type Lab, labFromSpectrum, labFromXyz, xyzFromLab } from './cielab.js';
 export { type ColourDifference, colourDifference } from './colour-difference.js';
+export { daylightIlluminant } from './daylight.js';
+export { type DeltaECmcOptions, deltaECmc } from './delta-e-cmc.js';
+export { type DeltaE94Options, deltaE94 } from './delta-e94.js';
+export { deltaE99o } from './delta-e99o.js';
 export { deltaEab } from './delta-eab.js';
 export type { Grid } from './grid.js';
+export { ILLUMINANTS } from './illuminants.js';
+export { labBatch } from './lab-batch.js';
 export { type Lch, labFromLch, lchFromLab } from './lch.js';
 export type { Conditions, Reading } from './reading.js';
 export { createSpectrum, gridOf, type Spectrum, type SpectrumInput } from './spectrum.js';
+export { type SrgbSwatch, srgbSwatch } from './srgb-swatch.js';
 export { tristimulus, whitePoint, type Xyz } from './tristimulus.js';
 export {
   A_2,
@@ -16,9 +23,19 @@ export {
   C_10,
   D50_2,
   D50_10,
+  D55_2,
+  D55_10,
   D65_2,
   D65_10,
+  D75_2,
+  D75_10,
   describeViewing,
+  FL2_2,
+  FL2_10,
+  FL7_2,
+  FL7_10,
+  FL11_2,
+  FL11_10,
   type Illuminant,
   type IlluminantName,
   type Observer,

@@ -1,6 +1,6 @@
 import { gridOf, type Spectrum } from './spectrum.js';
 import type { Viewing } from './viewing.js';
-import { summationWeights, weightingTable } from './weighting.js';
+import { summationWeights, type WeightingTable, weightingTable } from './weighting.js';
 
 /** CIE tristimulus values; Y of the white is 100. */
 export interface Xyz {
@@ -20,15 +20,19 @@ export interface Xyz {
  * @see CIE 015:2018, 7.1; ASTM E308 with weights as in ASTM E2022
  */
 export function tristimulus(spectrum: Spectrum, viewing: Viewing): Xyz {
-  const { x, y, z } = weightingTable(viewing, gridOf(spectrum));
-  const { values } = spectrum;
+  return weighted(spectrum.values, 0, weightingTable(viewing, gridOf(spectrum)));
+}
+
+/** The weighted sums of one spectrum among many, unchecked: the one kernel of the single and the batch form. */
+export function weighted(values: Float64Array, offset: number, { x, y, z }: WeightingTable): Xyz {
   let X = 0;
   let Y = 0;
   let Z = 0;
-  for (let i = 0; i < values.length; i++) {
-    X += x[i] * values[i];
-    Y += y[i] * values[i];
-    Z += z[i] * values[i];
+  for (let i = 0; i < x.length; i++) {
+    const value = values[offset + i];
+    X += x[i] * value;
+    Y += y[i] * value;
+    Z += z[i] * value;
   }
   return { X, Y, Z };
 }

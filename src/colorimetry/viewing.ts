@@ -1,5 +1,24 @@
-/** The illuminants that tintladder knows by name. */
-export type IlluminantName = 'A' | 'C' | 'D50' | 'D65';
+/** The illuminants that tintladder knows by name; {@link ILLUMINANTS} says what each is. */
+export type IlluminantName =
+  | 'A'
+  | 'C'
+  | 'D50'
+  | 'D55'
+  | 'D65'
+  | 'D75'
+  | 'E'
+  | 'FL1'
+  | 'FL2'
+  | 'FL3'
+  | 'FL4'
+  | 'FL5'
+  | 'FL6'
+  | 'FL7'
+  | 'FL8'
+  | 'FL9'
+  | 'FL10'
+  | 'FL11'
+  | 'FL12';
 
 /**
  * A caller's own relative spectral power distribution on an even grid. Treat it as immutable: weights computed from it
@@ -21,6 +40,8 @@ export interface Illuminant {
    * @default 'continuous'
    */
   readonly kind?: 'continuous' | 'lines';
+  /** Where the figures come from. */
+  readonly source?: string;
 }
 
 /** CIE standard colorimetric observer: `'2'` degrees (CIE 1931) or `'10'` degrees (CIE 1964). */
@@ -33,21 +54,41 @@ export interface Viewing {
 }
 
 /** Daylight D65, 10 degree observer: the usual pair for paint. */
-export const D65_10: Viewing = Object.freeze({ illuminant: 'D65', observer: '10' });
+export const D65_10: Viewing = /* @__PURE__ */ Object.freeze({ illuminant: 'D65', observer: '10' });
 /** Daylight D65, 2 degree observer. */
-export const D65_2: Viewing = Object.freeze({ illuminant: 'D65', observer: '2' });
+export const D65_2: Viewing = /* @__PURE__ */ Object.freeze({ illuminant: 'D65', observer: '2' });
 /** Daylight D50, 10 degree observer. */
-export const D50_10: Viewing = Object.freeze({ illuminant: 'D50', observer: '10' });
+export const D50_10: Viewing = /* @__PURE__ */ Object.freeze({ illuminant: 'D50', observer: '10' });
 /** Daylight D50, 2 degree observer: the graphic-arts pair. */
-export const D50_2: Viewing = Object.freeze({ illuminant: 'D50', observer: '2' });
+export const D50_2: Viewing = /* @__PURE__ */ Object.freeze({ illuminant: 'D50', observer: '2' });
+/** Daylight D55, 10 degree observer. */
+export const D55_10: Viewing = /* @__PURE__ */ Object.freeze({ illuminant: 'D55', observer: '10' });
+/** Daylight D55, 2 degree observer. */
+export const D55_2: Viewing = /* @__PURE__ */ Object.freeze({ illuminant: 'D55', observer: '2' });
+/** Daylight D75, 10 degree observer. */
+export const D75_10: Viewing = /* @__PURE__ */ Object.freeze({ illuminant: 'D75', observer: '10' });
+/** Daylight D75, 2 degree observer. */
+export const D75_2: Viewing = /* @__PURE__ */ Object.freeze({ illuminant: 'D75', observer: '2' });
 /** Incandescent light A, 10 degree observer. */
-export const A_10: Viewing = Object.freeze({ illuminant: 'A', observer: '10' });
+export const A_10: Viewing = /* @__PURE__ */ Object.freeze({ illuminant: 'A', observer: '10' });
 /** Incandescent light A, 2 degree observer. */
-export const A_2: Viewing = Object.freeze({ illuminant: 'A', observer: '2' });
+export const A_2: Viewing = /* @__PURE__ */ Object.freeze({ illuminant: 'A', observer: '2' });
 /** Illuminant C, 10 degree observer. */
-export const C_10: Viewing = Object.freeze({ illuminant: 'C', observer: '10' });
+export const C_10: Viewing = /* @__PURE__ */ Object.freeze({ illuminant: 'C', observer: '10' });
 /** Illuminant C, 2 degree observer. */
-export const C_2: Viewing = Object.freeze({ illuminant: 'C', observer: '2' });
+export const C_2: Viewing = /* @__PURE__ */ Object.freeze({ illuminant: 'C', observer: '2' });
+/** Cool white fluorescent lamp FL2, 10 degree observer. */
+export const FL2_10: Viewing = /* @__PURE__ */ Object.freeze({ illuminant: 'FL2', observer: '10' });
+/** Cool white fluorescent lamp FL2, 2 degree observer. */
+export const FL2_2: Viewing = /* @__PURE__ */ Object.freeze({ illuminant: 'FL2', observer: '2' });
+/** Daylight fluorescent lamp FL7, 10 degree observer. */
+export const FL7_10: Viewing = /* @__PURE__ */ Object.freeze({ illuminant: 'FL7', observer: '10' });
+/** Daylight fluorescent lamp FL7, 2 degree observer. */
+export const FL7_2: Viewing = /* @__PURE__ */ Object.freeze({ illuminant: 'FL7', observer: '2' });
+/** Narrow-band fluorescent lamp FL11, 10 degree observer. */
+export const FL11_10: Viewing = /* @__PURE__ */ Object.freeze({ illuminant: 'FL11', observer: '10' });
+/** Narrow-band fluorescent lamp FL11, 2 degree observer. */
+export const FL11_2: Viewing = /* @__PURE__ */ Object.freeze({ illuminant: 'FL11', observer: '2' });
 
 /**
  * A short text for a viewing condition, as the trade writes it.

@@ -16,7 +16,7 @@ const MAY_IMPORT: Record<string, readonly string[]> = {
 // Packages that one room, or one file, has to itself.
 const HOME_OF: Record<string, RegExp> = {
   mathjs: /^src\/strength\/fits\//,
-  'colorjs.io': /^src\/colorimetry\/srgb-swatch\.ts$/,
+  'colorjs.io': /^src\/colorimetry\/(srgb-swatch|colorjs\.d)\.ts$/,
   papaparse: /^src\/exchange\//,
   'fast-xml-parser': /^src\/exchange\//,
   jcampconverter: /^src\/exchange\//,

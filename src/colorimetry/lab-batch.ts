@@ -1,0 +1,46 @@
+import { assertBatch, batchOutput } from './batch.js';
+import { labUnchecked } from './cielab.js';
+import { assertFiniteArray } from './finite.js';
+import { assertGrid, type Grid } from './grid.js';
+import { weighted } from './tristimulus.js';
+import type { Viewing } from './viewing.js';
+import { weightingTable } from './weighting.js';
+
+/**
+ * CIELAB of many spectra: what `labFromSpectrum` gives for each, to the bit, without an object for each.
+ *
+ * The values are taken as they are, unlike those of a checked spectrum: fractions, and any finite number.
+ *
+ * @param values - reflectance factors as fractions, one spectrum after the other (n x bands)
+ * @param grid - first wavelength and interval in nm, number of bands
+ * @param viewing - illuminant and observer
+ * @param out - where L*, a*, b* go, one after the other (n x 3)
+ * @default out a new array
+ * @returns `out`
+ * @throws TintladderError `empty`, `not-a-multiple` and `wrong-length` for the arrays; `grid-invalid`,
+ * `unknown-illuminant`, `unknown-observer`, `illuminant-range`; `not-finite` naming the index
+ * @example
+ * const values = Float64Array.of(0.5, 0.5, 0.5, 1, 1, 1);
+ * labBatch(values, { start: 400, interval: 20, count: 3 }, D65_10)[3] // 100
+ * @see CIE 015:2018, 7.1; ISO/CIE 11664-4
+ */
+export function labBatch(values: Float64Array, grid: Grid, viewing: Viewing, out?: Float64Array): Float64Array {
+  assertGrid(grid);
+  const rows = assertBatch(values, grid.count, 'values');
+  const labs = batchOutput(out, 3 * rows);
+  const table = weightingTable(viewing, grid);
+  let sound = true;
+  for (let row = 0; row < rows; row++) {
+    const { L, a, b } = labUnchecked(weighted(values, grid.count * row, table), table.white);
+    labs[3 * row] = L;
+    labs[3 * row + 1] = a;
+    labs[3 * row + 2] = b;
+    const sum = L + a + b;
+    sound &&= sum - sum === 0;
+  }
+  if (!sound) {
+    assertFiniteArray(values, 'values');
+    assertFiniteArray(labs, 'labs');
+  }
+  return labs;
+}
