@@ -1,6 +1,7 @@
 import type { Warning } from '../warning.js';
 import type { Dilution } from './dilution.js';
-import { internalOf } from './saunderson.js';
+import { opaqueReflectance } from './kubelka-munk.js';
+import { internalOf, measuredOf } from './saunderson.js';
 
 /** One digit of an instrument that shows tenths of a percent. */
 const STEP = 0.001;
@@ -8,26 +9,31 @@ const STEP = 0.001;
 const LARGEST_EFFECT = 0.05;
 
 /**
- * A note where the reference is so dark or so pale in a band that 0.1 % of reflectance moves its added K/S by more than 5 %.
- * The limit is the package's own; common practice only says that neither end gives a strength.
+ * A note where reference or trial is so dark or so pale in a band that 0.1 % of reflectance moves its added K/S by more than
+ * 5 %. The limit is the package's own; common practice only says that neither end gives a strength.
  */
-export function noteSensitivity({ bands, surface, reference, measuredReference }: Dilution, band: number): Warning[] {
-  const measured = measuredReference[band];
-  const internal = (value: number) => (surface ? internalOf(value, surface) : value);
-  const reflectance = internal(measured);
-  const slope = (internal(measured + STEP) - reflectance) / STEP;
-  const effect = (((1 - reflectance ** 2) / (2 * reflectance ** 2)) * slope * STEP) / reference[band];
+export function noteSensitivity(dilution: Dilution, band: number): Warning[] {
+  return [...noteSide(dilution, 'reference', band), ...noteSide(dilution, 'trial', band)];
+}
+
+function noteSide(dilution: Dilution, side: 'reference' | 'trial', band: number): Warning[] {
+  const { bands, surface, white } = dilution;
+  const added = dilution[side][band];
+  const reflectance = opaqueReflectance(white[band] + added);
+  const measured = surface ? measuredOf(reflectance, surface) : reflectance;
+  const change = surface ? internalOf(measured + STEP, surface) - reflectance : STEP;
+  const effect = (((1 - reflectance ** 2) / (2 * reflectance ** 2)) * change) / added;
   if (!(effect > LARGEST_EFFECT)) return [];
   const dark = reflectance < 0.5;
-  const place = bands.nameOf(band);
+  const at = bands.nameOf(band);
   return [
     {
       code: dark ? 'absorption-saturated' : 'absorption-weak',
       message:
-        `The reference reflects ${(measured * 100).toFixed(1)} % at ${place}; ${STEP * 100} % of reflectance ` +
+        `The ${side} reflects ${(measured * 100).toFixed(1)} % at ${at}; ${STEP * 100} % of reflectance ` +
         `moves its strength by ${(effect * 100).toFixed(0)} % there. ` +
         `Measure a ${dark ? 'paler' : 'stronger'} reduction.`,
-      place,
+      place: `${side} at ${at}`,
     },
   ];
 }

@@ -1,6 +1,7 @@
 import type { Dilution } from '../dilution.js';
 import { assertReachable } from '../dilution.js';
-import { noAbsorption } from './absorption-maximum.js';
+import { noteSensitivity } from '../sensitivity.js';
+import { maximumOf, noAbsorption } from './absorption-maximum.js';
 import type { Solution } from './solution.js';
 
 /**
@@ -34,5 +35,5 @@ function solveSum(dilution: Dilution, weightOf: (band: number) => number): Solut
   if (!(trial > 0)) throw noAbsorption('weighted sum of the trial', trial);
   const factor = reference / trial;
   assertReachable(dilution, factor);
-  return { factor, choice: {}, warnings: [] };
+  return { factor, choice: {}, warnings: noteSensitivity(dilution, maximumOf(dilution)) };
 }

@@ -5,6 +5,9 @@ import { findMinima, scannedFactors, solutionsNear } from './scan.js';
 import { nearestOrClosestInColour } from './several-roots.js';
 import type { Choice, Solution } from './solution.js';
 
+/** Another minimum is named as a solution if its ΔE00 is no more than this above the least: the eye hardly tells them apart. */
+const RIVAL = 1;
+
 /**
  * The amount of the trial whose CIEDE2000 difference from the reference is smallest.
  *
@@ -29,5 +32,7 @@ export function solveSmallestDifference(dilution: Dilution, { near }: Choice = {
       mend: 'Does the trial hold the colorant, and is the white base the right one?',
     });
   }
-  return { ...nearestOrClosestInColour(dilution, minima, near), choice: {} };
+  const least = Math.sqrt(Math.min(...minima.map(squared)));
+  const rivals = minima.filter((factor) => Math.sqrt(squared(factor)) <= least + RIVAL);
+  return { ...nearestOrClosestInColour(dilution, rivals, near), choice: {} };
 }
