@@ -185,12 +185,22 @@ describe('notes', () => {
     expect(warnings).toContainEqual(expect.objectContaining({ code: 'absorption-maximum-at-end', place: '400 nm' }));
   });
 
-  test('saturated and weak absorption', () => {
-    const dark = codesOf(reduction(blue, 60), reduction(blue, 70), { white });
-    expect(dark).toContain('absorption-saturated');
-    const pale = codesOf(reduction(blue, 0.001), reduction(blue, 0.0011), { white });
-    expect(pale).toContain('absorption-weak');
-  });
+  test.each(['absorption-maximum', 'kubelka-munk-sum', 'weighted-sum'] as const)(
+    '%s: saturated and weak absorption, by side',
+    (criterion) => {
+      const notes = (first: number, second: number) =>
+        strengthOf(reduction(blue, first), reduction(blue, second), { white, criterion }).warnings.map(
+          ({ code, place }) => `${code} ${place}`,
+        );
+      expect(notes(60, 70)).toEqual([
+        'absorption-saturated reference at 610 nm',
+        'absorption-saturated trial at 610 nm',
+      ]);
+      expect(notes(10, 60)).toEqual(['absorption-saturated trial at 610 nm']);
+      expect(notes(0.001, 1)).toEqual(['absorption-weak reference at 610 nm']);
+      expect(notes(1, 2)).toEqual([]);
+    },
+  );
 
   test('near-neutral reference', () => {
     const grey: Curve = () => 0.5;
