@@ -12,7 +12,7 @@ import type { Illuminant } from './viewing.js';
  * @param temperature - correlated colour temperature, K, 4000 to 25000
  * @returns relative spectral power, 300-830 nm every 5 nm, 100 at 560 nm
  * @throws TintladderError `out-of-range` for a temperature that the daylight series does not reach
- * @example whitePoint({ illuminant: daylightIlluminant(6504), observer: '2' }).X // 95.04
+ * @example whitePoint({ illuminant: daylightIlluminant(6504), observer: '2' }).X // 95.047
  * @see CIE 015:2018, calculation of daylight illuminants (M1 and M2 rounded to three decimals, as CIE prescribes); Judd,
  * MacAdam & Wyszecki (1964), J. Opt. Soc. Am. 54
  */

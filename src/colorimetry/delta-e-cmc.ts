@@ -22,7 +22,7 @@ export interface DeltaECmcOptions {
  * @param options - weights l and c, each > 0; CMC(2:1) unless stated
  * @returns ΔE CMC >= 0
  * @throws TintladderError `not-finite`; `invalid-option` for a weight that is not positive
- * @example deltaECmc({ L: 50, a: 0, b: 0 }, { L: 51, a: 0, b: 0 }, { l: 1 }) // 0.9187
+ * @example deltaECmc({ L: 50, a: 0, b: 0 }, { L: 51, a: 0, b: 0 }, { l: 1 }) // 0.9189
  * @see ISO 105-J03; Clarke, McDonald & Rigg (1984), J. Soc. Dyers Colour. 100
  */
 export function deltaECmc(reference: Lab, sample: Lab, { l = 2, c = 1 }: DeltaECmcOptions = {}): number {

@@ -25,7 +25,7 @@ function din99o({ L, a, b }: Lab): { L: number; e: number; f: number } {
  * @param sample - CIELAB under the same white
  * @returns ΔE99o >= 0
  * @throws TintladderError `not-finite`; `out-of-range` for a lightness so far below 0 that its logarithm does not exist
- * @example deltaE99o({ L: 50, a: 0, b: 0 }, { L: 51, a: 0, b: 0 }) // 0.9893
+ * @example deltaE99o({ L: 50, a: 0, b: 0 }, { L: 51, a: 0, b: 0 }) // 0.98944
  * @see DIN 6176:2018; Cui, Luo, Rigg, Roesler & Witt (2002), Color Res. Appl. 27, for the DIN99 family
  */
 export function deltaE99o(reference: Lab, sample: Lab): number {

@@ -1,5 +1,6 @@
 export { type ErrorCode, type Fault, TintladderError } from '../errors.js';
 export type { Warning } from '../warning.js';
+export { correctBandPass } from './band-pass.js';
 export { type DeltaE2000Options, deltaE2000, deltaE2000Batch } from './ciede2000.js';
 export { type Lab, labFromSpectrum, labFromXyz, xyzFromLab } from './cielab.js';
 export { type ColourDifference, colourDifference } from './colour-difference.js';
@@ -12,8 +13,12 @@ export type { Grid } from './grid.js';
 export { ILLUMINANTS } from './illuminants.js';
 export { labBatch } from './lab-batch.js';
 export { type Lch, labFromLch, lchFromLab } from './lch.js';
+export { type MetamerismIndex, type MetamerismOptions, metamerismIndex } from './metamerism.js';
 export type { Conditions, Reading } from './reading.js';
+export { colourDifferenceOfReadings, type ReadingDifference } from './reading-difference.js';
+export { resample } from './resample.js';
 export { createSpectrum, gridOf, type Spectrum, type SpectrumInput } from './spectrum.js';
+export { spectrumWarnings } from './spectrum-warnings.js';
 export { type SrgbSwatch, srgbSwatch } from './srgb-swatch.js';
 export { tristimulus, whitePoint, type Xyz } from './tristimulus.js';
 export {
@@ -41,3 +46,5 @@ export {
   type Observer,
   type Viewing,
 } from './viewing.js';
+export { type Whiteness, whiteness } from './whiteness.js';
+export { yellowness } from './yellowness.js';

@@ -1,6 +1,7 @@
 import { TintladderError } from '../errors.js';
 import { assertGrid, describeGrid, type Grid, SHORTEST_WAVELENGTH } from './grid.js';
 import { summedPower } from './illuminant.js';
+import { spreadLagrange } from './lagrange.js';
 import { colourMatchingFunctions } from './observer.js';
 import type { Illuminant, Viewing } from './viewing.js';
 
@@ -83,32 +84,11 @@ function kept({ illuminant, observer }: Viewing, key: string, build: () => Weigh
 function share(weight: number, position: number, { interval, count }: Grid, weights: Float64Array): void {
   if (interval > 10) {
     const halves = new Float64Array(2 * count - 1);
-    spread(weight, 2 * position, halves);
+    spreadLagrange(weight, 2 * position, halves);
     halves.forEach((half, i) => {
-      if (half !== 0) spread(half, i / 2, weights);
+      if (half !== 0) spreadLagrange(half, i / 2, weights);
     });
-  } else spread(weight, position, weights);
-}
-
-/** Adds `weight` times the Lagrange coefficients at `position` to the readings around it. */
-function spread(weight: number, position: number, weights: Float64Array): void {
-  const last = weights.length - 1;
-  if (position <= 0) {
-    weights[0] += weight;
-    return;
-  }
-  if (position >= last) {
-    weights[last] += weight;
-    return;
-  }
-  const interval = Math.floor(position);
-  const first = Math.max(0, interval - 1);
-  const end = Math.min(last, interval + 2);
-  for (let i = first; i <= end; i++) {
-    let coefficient = weight;
-    for (let j = first; j <= end; j++) if (j !== i) coefficient *= (position - j) / (i - j);
-    weights[i] += coefficient;
-  }
+  } else spreadLagrange(weight, position, weights);
 }
 
 function assertCovers(illuminant: Illuminant, grid: Grid): void {

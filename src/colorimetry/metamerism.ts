@@ -1,0 +1,127 @@
+import { TintladderError } from '../errors.js';
+import { deltaE2000 } from './ciede2000.js';
+import { type Lab, labFromXyz } from './cielab.js';
+import { deltaEab } from './delta-eab.js';
+import type { Spectrum } from './spectrum.js';
+import { tristimulus, whitePoint, type Xyz } from './tristimulus.js';
+import { describeViewing, type Viewing } from './viewing.js';
+
+/** Under what the pair matches, under what it is tested, and how a match that is not exact is corrected. */
+export interface MetamerismOptions {
+  /** Where the pair matches, or should. */
+  readonly match: Viewing;
+  /** Where the mismatch is measured: another illuminant with the same observer, or another observer with the same illuminant. */
+  readonly test: Viewing;
+  /**
+   * `multiplicative`: the sample's X, Y, Z under `test` are scaled by reference / sample under `match`. `additive`: the Lab
+   * difference under `match` is subtracted from that under `test`.
+   *
+   * @default 'multiplicative'
+   */
+  readonly correction?: 'multiplicative' | 'additive';
+}
+
+/** A metamerism index with the conditions it belongs to. */
+export interface MetamerismIndex {
+  /** ΔE*ab under `test` after the correction: CIE's index. */
+  readonly index: number;
+  /** The same as ΔE00. */
+  readonly index2000: number;
+  /** ΔE*ab left under `match` before the correction: 0 for an exact match. */
+  readonly matchDifference: number;
+  readonly change: 'illuminant' | 'observer';
+  readonly correction: 'multiplicative' | 'additive';
+  readonly match: Viewing;
+  readonly test: Viewing;
+}
+
+/**
+ * CIE special metamerism index: how far a pair that matches under one condition comes apart under another.
+ *
+ * @param reference - reflectance factor
+ * @param sample - reflectance factor, on any grid
+ * @param options - the two viewing conditions, and the correction for a match that is not exact
+ * @returns the index as ΔE*ab and ΔE00, with what was left under the first condition
+ * @throws TintladderError `invalid-option` if not exactly one of illuminant and observer changes, or for an unknown correction;
+ * `out-of-range` if the sample is so black that it can't be scaled; `unknown-illuminant`, `unknown-observer`, `illuminant-range`
+ * @example
+ * const grey = createSpectrum({ start: 400, interval: 20, values: Array(16).fill(0.5), scale: 'fraction' });
+ * metamerismIndex(grey, grey, { match: D65_10, test: A_10 }).index // 0
+ * @see CIE 015:2018, special metamerism indices (change of illuminant, change of observer); DIN 6172 for the additive correction
+ */
+export function metamerismIndex(
+  reference: Spectrum,
+  sample: Spectrum,
+  { match, test, correction = 'multiplicative' }: MetamerismOptions,
+): MetamerismIndex {
+  const otherIlluminant = match.illuminant !== test.illuminant;
+  if (otherIlluminant === (match.observer !== test.observer)) {
+    throw new TintladderError('invalid-option', {
+      place: 'options.test',
+      seen: describeViewing(test),
+      expected: `a change of either illuminant or observer from ${describeViewing(match)}`,
+    });
+  }
+  if (correction !== 'multiplicative' && correction !== 'additive') {
+    throw new TintladderError('invalid-option', {
+      place: 'options.correction',
+      seen: correction,
+      expected: "'multiplicative' or 'additive'",
+    });
+  }
+  const matched = { reference: tristimulus(reference, match), sample: tristimulus(sample, match) };
+  const tested = { reference: tristimulus(reference, test), sample: tristimulus(sample, test) };
+  const first = labsOf(matched, match);
+  const second =
+    correction === 'multiplicative'
+      ? labsOf({ reference: tested.reference, sample: scaled(tested.sample, matched) }, test)
+      : shifted(labsOf(tested, test), first);
+  return {
+    index: deltaEab(second.reference, second.sample),
+    index2000: deltaE2000(second.reference, second.sample),
+    matchDifference: deltaEab(first.reference, first.sample),
+    change: otherIlluminant ? 'illuminant' : 'observer',
+    correction,
+    match,
+    test,
+  };
+}
+
+interface Pair<Colour> {
+  readonly reference: Colour;
+  readonly sample: Colour;
+}
+
+function labsOf({ reference, sample }: Pair<Xyz>, viewing: Viewing): Pair<Lab> {
+  const white = whitePoint(viewing);
+  return { reference: labFromXyz(reference, white), sample: labFromXyz(sample, white) };
+}
+
+function scaled({ X, Y, Z }: Xyz, { reference, sample }: Pair<Xyz>): Xyz {
+  for (const axis of ['X', 'Y', 'Z'] as const) {
+    if (!(sample[axis] > 0)) {
+      throw new TintladderError('out-of-range', {
+        place: `sample.${axis} under options.match`,
+        seen: sample[axis],
+        expected: 'a tristimulus value above 0',
+        mend: "Use correction: 'additive'.",
+      });
+    }
+  }
+  return {
+    X: (X * reference.X) / sample.X,
+    Y: (Y * reference.Y) / sample.Y,
+    Z: (Z * reference.Z) / sample.Z,
+  };
+}
+
+function shifted({ reference, sample }: Pair<Lab>, first: Pair<Lab>): Pair<Lab> {
+  return {
+    reference,
+    sample: {
+      L: sample.L - (first.sample.L - first.reference.L),
+      a: sample.a - (first.sample.a - first.reference.a),
+      b: sample.b - (first.sample.b - first.reference.b),
+    },
+  };
+}

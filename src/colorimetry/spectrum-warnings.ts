@@ -1,0 +1,53 @@
+import type { Warning } from '../warning.js';
+import type { Spectrum } from './spectrum.js';
+
+/** Interpolation between readings that is uncertain by more than this reflectance is worth a note (our own rule, no source). */
+const UNCERTAIN = 0.005;
+
+/**
+ * What a reader of colours computed from this spectrum should know: features too narrow for the interval, and reflectance above 1.
+ *
+ * A curve between readings is known only as far as the readings follow a smooth line. Its uncertainty is taken as the largest error term of
+ * cubic interpolation, 3/128 of the fourth difference of the readings; above 0.005 the first warning is given.
+ *
+ * @param spectrum - reflectance factor
+ * @returns warnings `narrow-features` and `reflectance-above-one`, each at most once, placed at the wavelength where it is worst; empty
+ * for a smooth spectrum
+ * @example
+ * const values = [0.5, 0.5, 0.5, 0.9, 0.5, 0.5, 0.5];
+ * spectrumWarnings(createSpectrum({ start: 400, interval: 10, values, scale: 'fraction' }))[0].place // '430 nm'
+ * @see Hildebrand (1974), Introduction to Numerical Analysis, for the error term
+ */
+export function spectrumWarnings(spectrum: Spectrum): Warning[] {
+  const { start, interval, values } = spectrum;
+  const warnings: Warning[] = [];
+  const at = (i: number) => `${start + i * interval} nm`;
+
+  const doubt = values.map((_, i) =>
+    i < 2 || i > values.length - 3
+      ? 0
+      : (3 / 128) * Math.abs(values[i - 2] - 4 * values[i - 1] + 6 * values[i] - 4 * values[i + 1] + values[i + 2]),
+  );
+  const doubtful = indexOfLargest(doubt);
+  if (doubt[doubtful] > UNCERTAIN) {
+    warnings.push({
+      code: 'narrow-features',
+      message: `Near ${at(doubtful)} the reflectance changes faster than readings ${interval} nm apart can resolve (interpolation uncertain by ${doubt[doubtful].toFixed(3)}); colours computed from them may be off.`,
+      place: at(doubtful),
+    });
+  }
+
+  const brightest = indexOfLargest(values);
+  if (values[brightest] > 1) {
+    warnings.push({
+      code: 'reflectance-above-one',
+      message: `The reflectance factor reaches ${values[brightest].toFixed(3)} at ${at(brightest)}, as a fluorescent or specular sample may; its colour depends on the light source of the instrument.`,
+      place: at(brightest),
+    });
+  }
+  return warnings;
+}
+
+function indexOfLargest(values: Float64Array): number {
+  return values.reduce((best, value, i) => (value > values[best] ? i : best), 0);
+}
