@@ -56,7 +56,7 @@ export interface CriteriaComparison {
  * const tint = (...values) => createSpectrum({ start: 400, interval: 20, values, scale: 'percent' });
  * const reference = tint(38, 44, 50, 47, 38, 29, 22, 17, 14, 13, 14, 16, 18, 20, 24, 30);
  * compareStrengthCriteria(reference, reference, { viewing: D65_10 }).shadeChange // false
- * @see ISO 18314-2; ASTM D4838, which asks for the residual difference beside the strength
+ * @see ISO 18314-2; ISO 787-24; the verdict on shade is common practice, no source
  */
 export function compareStrengthCriteria(
   reference: Spectrum | readonly Spectrum[],

@@ -31,8 +31,8 @@ export interface StrengthOptions extends ComparisonOptions<Spectrum> {
  * @param trial - one spectrum or its replicates, on the same grid
  * @param options - criterion, viewing, and what is known of white, surface, amounts and scatter
  * @returns strength in % with its method, residual difference, interval and warnings. Warning codes: `white-darker`,
- * `negative-absorption`, `absorption-maximum-at-end`, `absorption-saturated`, `absorption-weak`, `near-neutral`, `several-solutions`,
- * `specular-modes-differ`, `range-cut-short`, `no-interval`, `replicates-identical`, `scatter-borrowed`
+ * `negative-absorption`, `absorption-maximum-at-end`, `absorption-saturated`, `absorption-weak`, `near-neutral`,
+ * `several-solutions`, `specular-modes-differ`, `range-cut-short`, `no-interval`, `replicates-identical`, `scatter-borrowed`
  * @throws TintladderError `no-absorption` where a colorant adds none to its white, naming the wavelength; `no-solution` if
  * no amount of the trial equals the reference; `zero-reflectance`, `no-internal-reflectance` or
  * `reflectance-out-of-range` naming reading and wavelength; `grid-mismatch`, `grid-invalid`, `empty`, `invalid-option`,

@@ -7,7 +7,8 @@ import { type Dilution, dilutedLab, labOf } from './dilution.js';
 
 /** k1 of a binder of refractive index 1.5, where no surface is stated. */
 const USUAL_EXTERNAL = 0.04;
-/** A residual below this is no cause for doubt, and one that falls by this factor is no accident. The package's own limits. */
+// A residual below this is no cause for doubt; one that falls below it, and by this factor, is no accident. The package's own
+// limits: they find most pairs that were read in different modes and one in a hundred of those that differ in shade.
 const DOUBTFUL = 0.5;
 const FALL = 4;
 
@@ -25,7 +26,7 @@ export function noteSpecularMode(dilution: Dilution, measuredTrial: Float64Array
     [external, 'excluded'],
     [-external, 'included'],
   ] as const) {
-    if (!(residualOfShifted(dilution, measuredTrial, shift) < residual / FALL)) continue;
+    if (!(residualOfShifted(dilution, measuredTrial, shift) < Math.min(DOUBTFUL, residual / FALL))) continue;
     const other = mode === 'excluded' ? 'included' : 'excluded';
     return [
       {

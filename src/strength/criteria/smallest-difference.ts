@@ -5,7 +5,7 @@ import { findMinima, scannedFactors, solutionsNear } from './scan.js';
 import { nearestOrClosestInColour } from './several-roots.js';
 import type { Choice, Solution } from './solution.js';
 
-/** Another minimum is named as a solution if its ΔE00 is no more than this above the least: the eye hardly tells them apart. */
+/** Another minimum is named as a solution if its ΔE00 is no more than this above the least. */
 const RIVAL = 1;
 
 /**
