@@ -1,13 +1,14 @@
 import { expect, test } from 'vitest';
 import { externalReflection, internalReflectance, kOverS, reflectanceFromKOverS } from '../../src/strength/index.js';
 
-// Textbook reflection at normal incidence: glass in air 4 % (Hecht, Optics), water 2.0 %, diamond 17 %.
+// Reflection of a smooth surface in air at normal incidence as optics textbooks give it (Hecht, Optics, for glass): glass 4 %,
+// water 2.0 %, diamond 17 %. Transcribed from memory; the Saunderson value below is worked by hand with the first.
 test.each([
-  [1.5, '0.040'],
-  [1.333, '0.020'],
-  [2.417, '0.172'],
-])('refractive index %d reflects %s', (index, printed) => {
-  expect(Math.abs(externalReflection(index) - Number(printed))).toBeLessThanOrEqual(0.0005);
+  [1.5, '4.0', 0.05],
+  [1.333, '2.0', 0.05],
+  [2.417, '17', 0.5],
+])('refractive index %d reflects %s %%', (index, printed, tolerance) => {
+  expect(Math.abs(100 * externalReflection(index) - Number(printed))).toBeLessThanOrEqual(tolerance);
 });
 
 // (1 - R)² / 2R is rational for these R, so the values are exact: Kubelka & Munk (1931) and every table of the function.
