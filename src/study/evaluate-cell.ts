@@ -1,8 +1,15 @@
 import { labFromSpectrum, type Spectrum } from '../colorimetry/index.js';
 import { assessRubOut } from '../rubout/index.js';
-import { compareStrengthCriteria, meanSpectrum, relativeTintingStrength, type StrengthOptions } from '../strength/index.js';
+import {
+  compareStrengthCriteria,
+  meanSpectrum,
+  relativeTintingStrength,
+  type StrengthOptions,
+  type StrengthResult,
+} from '../strength/index.js';
 import { cellFigures, suppliedFigures } from './cell-figures.js';
 import { judgeFigures, outcomeOf } from './judge-figures.js';
+import { residualInterval } from './residual-interval.js';
 import type { Cell, StorageResult } from './result.js';
 import type { CellReadings } from './select-readings.js';
 import type { Study, StudyPackage, StudyPaint } from './study.js';
@@ -27,12 +34,23 @@ export function evaluateCell(study: Study, { item, paint, own, reference, white 
     white: white.length > 0 ? white : undefined,
     repeatability: repeatability?.strength,
   };
-  const found = isReference ? undefined : relativeTintingStrength(reference.unrubbed, own.unrubbed, options);
   const compared = isReference ? undefined : compareStrengthCriteria(reference.unrubbed, own.unrubbed, options);
+  // a criterion without an answer says why when it is asked alone
+  const found =
+    compared &&
+    (compared.results.find((result) => result.criterion === criterion) ??
+      relativeTintingStrength(reference.unrubbed, own.unrubbed, options));
   const rubOut = rubOutOf(study, own.unrubbed, own.rubbed, white);
   const storage = storageOf(study, own, options, white);
-  const { matched, ...strength } = found ?? {};
-  const findings = { strength: found && (strength as Cell['strength']), rubOut, storage };
+  const matched = found?.matched;
+  const findings = {
+    strength: found && {
+      ...withoutSpectrum(found),
+      residualInterval: residualInterval(reference.unrubbed, own.unrubbed, options),
+    },
+    rubOut,
+    storage,
+  };
   const figures = [...cellFigures(findings, isReference), ...suppliedFigures(item, paint.id)];
   const judgements = judgeFigures(figures, study.criteria, paint.id);
   const means = {
@@ -97,7 +115,11 @@ function storageOf(
   white: readonly Spectrum[],
 ): StorageResult | undefined {
   if (own.storedUnrubbed.length === 0) return undefined;
-  const { matched, ...strength } = relativeTintingStrength(own.unrubbed, own.storedUnrubbed, options);
-  void matched;
+  const strength = withoutSpectrum(relativeTintingStrength(own.unrubbed, own.storedUnrubbed, options));
   return { strength, rubOut: rubOutOf(study, own.storedUnrubbed, own.storedRubbed, white) };
+}
+
+/** The cell holds its spectra as plain numbers; a typed array has no JSON of its own. */
+function withoutSpectrum({ matched: _, ...rest }: StrengthResult): Omit<StrengthResult, 'matched'> {
+  return rest;
 }

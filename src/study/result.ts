@@ -60,7 +60,10 @@ export interface StorageResult {
 }
 
 /** A strength result without its spectrum, which the cell holds as plain numbers. */
-export type StrengthSummary = Omit<StrengthResult, 'matched'>;
+export type StrengthSummary = Omit<StrengthResult, 'matched'> & {
+  /** 95 % interval of the residual ΔE00. */
+  readonly residualInterval?: Interval;
+};
 
 /** Everything found for one package in one paint. */
 export interface Cell {

@@ -1,4 +1,5 @@
 import * as z from 'zod/mini';
+import { ILLUMINANTS, type IlluminantName } from '../colorimetry/index.js';
 import { STRENGTH_CRITERIA } from '../strength/index.js';
 
 const text = (description: string) => z.string().check(z.minLength(1), z.describe(description));
@@ -73,7 +74,10 @@ export const studySchema = z.strictObject({
   note: z.optional(text('Shown at the head of the report')),
   measurements: z.optional(z.array(text('Path of an export, relative to the study file')).check(z.minLength(1))),
   viewing: z.strictObject({
-    illuminant: z.union([text('Name of a CIE illuminant, such as D65'), illuminant]),
+    illuminant: z.union([
+      z.enum(Object.keys(ILLUMINANTS) as IlluminantName[]).check(z.describe('Name of a CIE illuminant')),
+      illuminant,
+    ]),
     observer: z.enum(['2', '10']).check(z.describe('CIE 1931 (2 degrees) or CIE 1964 (10 degrees)')),
   }),
   surface: z.optional(

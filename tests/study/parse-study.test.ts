@@ -1,0 +1,69 @@
+import { expect, test } from 'vitest';
+import { parseStudy } from '../../src/study/index.js';
+import { STUDY } from './invented-study.js';
+
+const fault = (change: object) => {
+  try {
+    parseStudy({ ...STUDY, ...change });
+  } catch (error) {
+    return error;
+  }
+  return undefined;
+};
+
+test('a study that is right comes back unchanged', () => expect(parseStudy(STUDY)).toEqual(STUDY));
+
+test.each([
+  ['a missing field', { title: undefined }, 'title'],
+  ['a field that no study has', { titel: 'x' }, 'titel'],
+  ['an empty list of packages', { packages: [] }, 'packages'],
+  ['a criterion that does not exist', { strengthCriterion: 'loudest' }, 'strengthCriterion'],
+  ['an observer as a number', { viewing: { illuminant: 'D65', observer: 10 } }, 'viewing.observer'],
+  ['an illuminant that does not exist', { viewing: { illuminant: 'D66', observer: '10' } }, 'viewing.illuminant'],
+  ['a surface outside 0 to 1', { surface: { external: 4, internal: 0.6, specular: 'included' } }, 'surface.external'],
+  ['two packages of one id', { packages: [STUDY.packages[0], STUDY.packages[0]] }, 'packages[1].id'],
+  ['a placeholder that does not exist', { readings: [{ pattern: '{paint} {packet}' }] }, 'readings[0].pattern'],
+  ['a placeholder twice', { readings: [{ pattern: '{paint} {package} {package}' }] }, 'readings[0].pattern'],
+  ['a rule without names or pattern', { readings: [{ paint: 'W', package: 'R' }] }, 'readings[0]'],
+  ['a rule with both', { readings: [{ paint: 'W', package: 'R', names: ['x'], pattern: 'x' }] }, 'readings[0]'],
+  ['a rule that tells no package', { readings: [{ pattern: '{paint} {any}' }] }, 'readings[0]'],
+  ['a rule that tells no paint', { readings: [{ pattern: '{package} {any}' }] }, 'readings[0]'],
+  [
+    'a rule on a paint that is not there',
+    { readings: [{ names: ['x'], paint: 'Z', package: 'R' }] },
+    'readings[0].paint',
+  ],
+])('%s is refused at its place', (_, change, place) => {
+  expect(fault(change)).toMatchObject({ code: 'study-invalid', place });
+});
+
+test('a reference that is no package is refused, naming those that are', () => {
+  expect(fault({ reference: 'Z' })).toMatchObject({ code: 'no-reference', place: 'reference', seen: 'Z' });
+  expect(String(fault({ reference: 'Z' }))).toContain('R, A');
+});
+
+test('a criterion needs a bound, and bounds that do not cross', () => {
+  const criterion = { quantity: 'strength', unit: '%', reason: 'because' };
+  expect(fault({ criteria: [criterion] })).toMatchObject({ code: 'invalid-limit', place: 'criteria[0]' });
+  expect(fault({ criteria: [{ ...criterion, lower: 2, upper: 1 }] })).toMatchObject({ code: 'invalid-limit' });
+});
+
+test('units must be those of the quantity, computed or supplied', () => {
+  const criterion = { lower: 1, reason: 'because' };
+  expect(fault({ criteria: [{ ...criterion, quantity: 'strength', unit: 'kg' }] })).toMatchObject({
+    code: 'unit-mismatch',
+    place: 'criteria[0].unit',
+    seen: 'kg',
+  });
+  const packages = [
+    STUDY.packages[0],
+    { ...STUDY.packages[1], supplied: [{ quantity: 'viscosity', value: 900, unit: 'mPa·s' }] },
+  ];
+  const viscous = { ...criterion, quantity: 'viscosity', unit: 'Pa·s' };
+  expect(fault({ packages, criteria: [viscous] })).toMatchObject({ code: 'unit-mismatch', seen: 'Pa·s' });
+});
+
+test('a supplied figure can not take the place of a computed one', () => {
+  const packages = [{ ...STUDY.packages[0], supplied: [{ quantity: 'strength', value: 130, unit: '%' }] }];
+  expect(fault({ packages })).toMatchObject({ code: 'study-invalid', seen: 'strength' });
+});
