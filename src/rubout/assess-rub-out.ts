@@ -8,6 +8,7 @@ import {
 } from '../colorimetry/index.js';
 import { assertSameGrid } from '../colorimetry/spectrum.js';
 import { meanSpectrum, type Surface } from '../strength/index.js';
+import { type AbsorptionChange, absorptionChange } from './absorption-change.js';
 import { describeCauses } from './causes.js';
 import { type ColorantChange, movementOf } from './colorant-changes.js';
 import { differenceScatter } from './difference-interval.js';
@@ -15,7 +16,6 @@ import { evidenceOf } from './evidence.js';
 import { judge } from './judge.js';
 import { nextSteps } from './next-steps.js';
 import { type Area, areaFrom, assertComparable, type RubOutReading } from './readings.js';
-import { reflectanceChange } from './reflectance-change.js';
 import type { PossibleCause, RubOutCertainty, RubOutResult, Tint } from './rub-out-result.js';
 import { type Facts, RULES, type Rule } from './rules.js';
 import { meanLab, scatterOf } from './scatter.js';
@@ -95,17 +95,18 @@ export function assessRubOut(
   const { strengthChange, warnings } = strengthChangeOf(areas, white, { viewing, surface });
   const outcome = judge(difference.dEab, interval?.dEab, { upper: limit });
   const [unrubbedScatter, rubbedScatter] = areas.map((area) => scatterOf(area).deviation);
-  const { falls, rises } = reflectanceChange(areas, viewing);
+  const absorption = absorptionChange(areas, { viewing, surface });
   const facts: Facts = {
     thresholds,
     tint,
     dEab: difference.dEab,
     noise: interval ? (interval.dEab.low > 0 ? 'beyond' : 'within') : 'unknown',
     unrubbedScatter,
-    stronger: strengthChange ? strengthChange.percent > 0 : falls > rises,
+    stronger: absorption !== undefined && absorption.rises > absorption.falls,
     lighter: difference.dL > 0,
     shadeShare: shadeShareOf(strengthChange, difference.dEab),
-    bothSigns: Math.max(falls, rises) > 0 ? Math.min(falls, rises) / Math.max(falls, rises) : 0,
+    bothSigns: bothSignsOf(absorption),
+    hasAbsorption: absorption !== undefined,
     movements: tint === 'several-pigments' ? colorantChanges.map(movementOf) : [],
   };
   const rule = ruleFor(facts);
@@ -163,6 +164,11 @@ function ruleFor(facts: Facts): Rule {
   return rule ?? RULES[RULES.length - 1];
 }
 
+function bothSignsOf({ rises, falls }: AbsorptionChange = { rises: 0, falls: 0 }): number {
+  const larger = Math.max(rises, falls);
+  return larger > 0 ? Math.min(rises, falls) / larger : 0;
+}
+
 /** Without a strength a change of one sign may still be one of strength: the sign decides, nothing is held against it. */
 function shadeShareOf(strengthChange: RubOutStrengthChange | undefined, dEab: number): number {
   return strengthChange && dEab > 0 ? strengthChange.residual / dEab : 0;
@@ -170,7 +176,7 @@ function shadeShareOf(strengthChange: RubOutStrengthChange | undefined, dEab: nu
 
 function certaintyOf(
   { diagnosis, causes }: Rule,
-  { noise, thresholds }: Facts,
+  { noise, thresholds, unrubbedScatter = 0 }: Facts,
   high: number | undefined,
   strengthChange: RubOutStrengthChange | undefined,
 ): RubOutCertainty {
@@ -178,7 +184,8 @@ function certaintyOf(
   if (diagnosis === 'uneven-film') return 'proven';
   const { low: least, high: most } = strengthChange?.interval ?? { low: 1, high: 1 };
   const directed = diagnosis === 'pigments-separated' || least > 0 || most < 0;
-  return noise === 'beyond' && causes.length === 1 && directed ? 'proven' : 'indicated';
+  const even = unrubbedScatter < thresholds.unevenness;
+  return noise === 'beyond' && even && causes.length === 1 && directed ? 'proven' : 'indicated';
 }
 
 function flocculatedOf(causes: readonly PossibleCause[], certainty: RubOutCertainty, { diagnosis }: Rule) {

@@ -1,5 +1,14 @@
 export { assessRubOut, type RubOutOptions } from './assess-rub-out.js';
 export type { ColorantChange } from './colorant-changes.js';
+export { compareStorage, type StorageComparison } from './compare-storage.js';
+export {
+  type CompatibilityCell,
+  type CompatibilityMatrix,
+  type CompatibilityOptions,
+  type CompatibilityRow,
+  type CompatibilityTest,
+  compatibilityMatrix,
+} from './compatibility-matrix.js';
 export type { DifferenceInterval } from './difference-interval.js';
 export { type Interval, judge, type Limit, type Outcome, worstOutcome } from './judge.js';
 export type { RubOutReading } from './readings.js';

@@ -12,14 +12,16 @@ export interface Facts {
   readonly noise: 'beyond' | 'within' | 'unknown';
   /** Root-mean-square ΔE*ab of the unrubbed spots from their mean; absent for one spot. */
   readonly unrubbedScatter?: number;
-  /** Whether the rubbed area is the stronger one. */
+  /** Whether the rubbed area is the stronger one: K/S rises more over the spectrum than it falls. */
   readonly stronger: boolean;
   /** Whether the rubbed area is the lighter one. */
   readonly lighter: boolean;
   /** Share of ΔE*ab left at equal strength. */
   readonly shadeShare: number;
-  /** The smaller of falling and rising reflectance, against the larger. */
+  /** Of the change of K/S over the spectrum, the smaller of what rises and what falls, against the larger. */
   readonly bothSigns: number;
+  /** Whether the readings have any K/S, without which no change has a direction. */
+  readonly hasAbsorption: boolean;
   /** Which way each colorant moved, where the tint was resolved into them. */
   readonly movements: readonly Movement[];
 }
@@ -74,6 +76,13 @@ export const RULES: readonly Rule[] = Object.freeze([
     causes: ['uneven-film'],
     reason:
       'The unrubbed spots differ among themselves so much that the difference from the rubbed area says nothing about the pigments.',
+  },
+  // Direction
+  {
+    when: ({ hasAbsorption }) => !hasAbsorption,
+    diagnosis: 'undetermined',
+    causes: [],
+    reason: 'The readings have no K/S, so the change has no direction that would name a pigment.',
   },
   // Direction, by the colorants where the tint was resolved into them
   {
@@ -135,7 +144,7 @@ export const RULES: readonly Rule[] = Object.freeze([
     diagnosis: SEPARATED,
     causes: [SEPARATED],
     reason:
-      'Rubbing lowered reflectance in one part of the spectrum and raised it in another: one pigment took the place of another.',
+      'Rubbing raised absorption in one part of the spectrum and lowered it in another: one pigment took the place of another.',
   },
   {
     when: (facts) => facts.stronger && strengthOnly(facts),

@@ -31,6 +31,11 @@ const WITHOUT_STRENGTH: readonly ErrorCode[] = [
   'reflectance-out-of-range',
 ];
 
+interface Found {
+  readonly figure: StrengthFigure;
+  readonly at: string;
+}
+
 /** Already said of the rub-out itself. */
 const SAID = ['scatter-borrowed', 'replicates-identical'];
 
@@ -45,24 +50,35 @@ export function strengthChangeOf(
   white: Area | undefined,
   { viewing, surface }: { readonly viewing: Viewing; readonly surface?: Surface },
 ): { strengthChange?: RubOutStrengthChange; warnings: readonly Warning[] } {
-  const criterion = 'absorption-maximum';
-  let figure: StrengthFigure;
-  let at: string;
-  try {
-    if (unrubbed.spectra && rubbed.spectra) {
-      const options = { criterion, viewing, surface, white: white?.spectra } as const;
-      const found = relativeTintingStrength(unrubbed.spectra, rubbed.spectra, options);
-      [figure, at] = [found, `${found.wavelength} nm`];
-    } else {
-      const options = { criterion, viewing, surface, white: white?.labs } as const;
-      const found = relativeTintingStrengthFromLab(unrubbed.labs, rubbed.labs, options);
-      [figure, at] = [found, `${found.tristimulus}`];
+  const options = { viewing, surface, criterion: 'absorption-maximum' } as const;
+  const notes: Warning[] = [];
+  const attempt = (find: () => Found, message: string): Found | undefined => {
+    try {
+      return find();
+    } catch (error) {
+      if (!(error instanceof TintladderError && WITHOUT_STRENGTH.includes(error.code))) throw error;
+      const place = inWordsOfAreas(error.place);
+      notes.push({ code: 'no-strength-change', message: `${message}: ${inWordsOfAreas(error.message)}`, place });
+      return undefined;
     }
-  } catch (error) {
-    if (!(error instanceof TintladderError && WITHOUT_STRENGTH.includes(error.code))) throw error;
-    const message = `There is no strength change, since the readings have no strength: ${inWordsOfAreas(error.message)}`;
-    return { warnings: [{ code: 'no-strength-change', message, place: inWordsOfAreas(error.place) }] };
-  }
+  };
+  const { spectra: before } = unrubbed;
+  const { spectra: after } = rubbed;
+  const fromSpectra =
+    before &&
+    after &&
+    attempt(() => {
+      const figure = relativeTintingStrength(before, after, { ...options, white: white?.spectra });
+      return { figure, at: `${figure.wavelength} nm` };
+    }, 'The spectra have no strength, so the change is estimated from their Lab values');
+  const found =
+    fromSpectra ??
+    attempt(() => {
+      const figure = relativeTintingStrengthFromLab(unrubbed.labs, rubbed.labs, { ...options, white: white?.labs });
+      return { figure, at: `${figure.tristimulus}` };
+    }, 'There is no strength change, since the readings have no strength');
+  if (!found) return { warnings: notes };
+  const { figure, at } = found;
   const { percent, interval, approximate, residual, warnings } = figure;
   return {
     strengthChange: {
@@ -72,7 +88,7 @@ export function strengthChangeOf(
       at,
       residual: residual.dEab,
     },
-    warnings: warnings
+    warnings: [...notes, ...warnings]
       .filter(({ code }) => !SAID.includes(code))
       .map(({ code, message, place }) => ({
         code,

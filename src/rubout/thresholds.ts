@@ -17,8 +17,8 @@ export interface RubOutThresholds {
    */
   readonly shadeShare: number;
   /**
-   * Of the change of lightness over the spectrum, the smaller of what rises and what falls, against the larger: from here on
-   * the change has both signs. The package's own. @default 0.25
+   * Of the change of K/S over the spectrum, the smaller of what rises and what falls, against the larger: from here on the
+   * change has both signs. The package's own. @default 0.25
    */
   readonly bothSigns: number;
 }

@@ -1,0 +1,134 @@
+import { TintladderError } from '../colorimetry/index.js';
+import { type Interval, judge, type Limit, type Outcome, worstOutcome } from './judge.js';
+import type { RubOutCertainty, RubOutDiagnosis, RubOutResult } from './rub-out-result.js';
+import { assertSameConditions } from './same-conditions.js';
+
+/** One colorant, or one additive package of it, tested in one paint. */
+export interface CompatibilityTest {
+  readonly colorant: string;
+  readonly paint: string;
+  readonly rubOut: RubOutResult;
+  /** Relative tinting strength in this paint, such as a result of `relativeTintingStrength`. */
+  readonly strength?: { readonly percent: number; readonly interval?: Interval };
+}
+
+/** Options of {@link compatibilityMatrix}. */
+export interface CompatibilityOptions {
+  /** Limit of the strength, %; without it the strength is shown and not judged. */
+  readonly strength?: Limit;
+}
+
+/** What was found for one colorant in one paint. */
+export interface CompatibilityCell {
+  readonly colorant: string;
+  readonly paint: string;
+  /** The worst of rub-out and strength. */
+  readonly outcome: Outcome;
+  readonly dEab: number;
+  readonly interval?: Interval;
+  readonly diagnosis: RubOutDiagnosis;
+  readonly certainty: RubOutCertainty;
+  /** %, where it was given. */
+  readonly strength?: number;
+  /** Where the strength has a limit. */
+  readonly strengthOutcome?: Outcome;
+}
+
+/** One colorant over all its paints. */
+export interface CompatibilityRow {
+  readonly colorant: string;
+  /** `meets` only where every paint does; a paint that was not tested keeps it undecided. */
+  readonly outcome: Outcome;
+  /** Paints by their outcome, and those that other colorants were tested in and this one was not. */
+  readonly meeting: readonly string[];
+  readonly undecided: readonly string[];
+  readonly failing: readonly string[];
+  readonly untested: readonly string[];
+}
+
+/** Colorants by paints. */
+export interface CompatibilityMatrix {
+  readonly colorants: readonly CompatibilityRow[];
+  readonly paints: readonly string[];
+  readonly cells: readonly CompatibilityCell[];
+}
+
+/**
+ * Which colorants are fit for all of several paints: colorant by paint, each with outcome and strength.
+ *
+ * A colorant meant for several paints passes only where every paint passes; one undecided cell keeps the whole undecided. The
+ * same serves for additive packages of one pigment.
+ *
+ * @param tests - one for each colorant and paint that was tested, all assessed under the same conditions
+ * @param options - limit of the strength
+ * @returns rows and columns in the order in which they first appear
+ * @throws TintladderError `empty`; `conditions-mismatch`; `invalid-option` for a colorant tested twice in one paint;
+ * `invalid-limit`, `invalid-interval`
+ * @example
+ * const rubOut = (L) => assessRubOut({ L: 60, a: 0, b: -20 }, { L, a: 0, b: -20 }, { viewing: D65_10, repeatability: 0.05 });
+ * const tests = [
+ *   { colorant: 'blue', paint: 'silicate', rubOut: rubOut(57) },
+ *   { colorant: 'blue', paint: 'acrylic', rubOut: rubOut(59.9) },
+ * ];
+ * compatibilityMatrix(tests).colorants[0].outcome // 'fails'
+ */
+export function compatibilityMatrix(
+  tests: readonly CompatibilityTest[],
+  { strength: limit }: CompatibilityOptions = {},
+): CompatibilityMatrix {
+  if (tests.length === 0) {
+    throw new TintladderError('empty', { place: 'tests', seen: 'an empty list', expected: 'one test or more' });
+  }
+  const seen = new Set<string>();
+  tests.forEach(({ colorant, paint }, i) => {
+    const key = JSON.stringify([colorant, paint]);
+    if (seen.has(key)) {
+      throw new TintladderError('invalid-option', {
+        place: `tests[${i}]`,
+        seen: `${colorant} in ${paint} once more`,
+        expected: 'one test of each colorant in each paint',
+        mend: 'Pass replicates as spots of one assessment.',
+      });
+    }
+    seen.add(key);
+  });
+  assertSameConditions(
+    tests.map(({ rubOut }) => rubOut),
+    tests.map(({ colorant, paint }) => `${colorant} in ${paint}`),
+  );
+  const cells = tests.map((test) => cellOf(test, limit));
+  const paints = [...new Set(tests.map(({ paint }) => paint))];
+  const colorants = [...new Set(tests.map(({ colorant }) => colorant))];
+  return { colorants: colorants.map((colorant) => rowOf(colorant, paints, cells)), paints, cells };
+}
+
+function cellOf({ colorant, paint, rubOut, strength }: CompatibilityTest, limit: Limit | undefined): CompatibilityCell {
+  const { difference, interval, diagnosis, certainty } = rubOut;
+  const strengthOutcome = limit && (strength ? judge(strength.percent, strength.interval, limit) : 'undecided');
+  return {
+    colorant,
+    paint,
+    outcome: worstOutcome(strengthOutcome ? [rubOut.outcome, strengthOutcome] : [rubOut.outcome]),
+    dEab: difference.dEab,
+    ...(interval && { interval: interval.dEab }),
+    diagnosis,
+    certainty,
+    ...(strength && { strength: strength.percent }),
+    ...(strengthOutcome && { strengthOutcome }),
+  };
+}
+
+function rowOf(colorant: string, paints: readonly string[], cells: readonly CompatibilityCell[]): CompatibilityRow {
+  const own = cells.filter((cell) => cell.colorant === colorant);
+  const paintsThat = (outcome: Outcome) => own.filter((cell) => cell.outcome === outcome).map(({ paint }) => paint);
+  const untested = paints.filter((paint) => own.every((cell) => cell.paint !== paint));
+  const outcomes = own.map(({ outcome }) => outcome);
+  return {
+    colorant,
+    outcome: worstOutcome(untested.length > 0 ? [...outcomes, 'undecided'] : outcomes),
+    meeting: paintsThat('meets'),
+    undecided: paintsThat('undecided'),
+    failing: paintsThat('fails'),
+    untested,
+  };
+}

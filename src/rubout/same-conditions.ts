@@ -1,0 +1,32 @@
+import { describeViewing, TintladderError } from '../colorimetry/index.js';
+import type { RubOutResult } from './rub-out-result.js';
+
+/**
+ * Refuses results that were found in different ways: a difference between them would mean nothing.
+ *
+ * @param places - what messages call each result
+ * @throws TintladderError `conditions-mismatch`
+ */
+export function assertSameConditions(results: readonly RubOutResult[], places: readonly string[]): void {
+  const [first, ...others] = results.map(conditionsOf);
+  others.forEach((conditions, i) => {
+    for (const [name, value] of Object.entries(conditions)) {
+      if (value === first[name]) continue;
+      throw new TintladderError('conditions-mismatch', {
+        place: `${name} of ${places[i + 1]}`,
+        seen: value,
+        expected: `that of ${places[0]}, ${first[name]},`,
+        mend: 'Assess both in the same way.',
+      });
+    }
+  });
+}
+
+function conditionsOf({ viewing, surface, limit, readings }: RubOutResult): Readonly<Record<string, string | number>> {
+  return {
+    viewing: describeViewing(viewing),
+    surface: surface ? `k1 ${surface.external}, k2 ${surface.internal}, specular ${surface.specular}` : 'none',
+    limit,
+    readings,
+  };
+}
