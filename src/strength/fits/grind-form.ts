@@ -1,0 +1,81 @@
+/** Strength after a time of dispersing, in the units of the caller. */
+export interface GrindPoint {
+  /** Time in the mill, any unit, >= 0 */
+  readonly time: number;
+  /** Strength after it, any unit, >= 0; mostly % of a reference */
+  readonly strength: number;
+}
+
+/** The two shapes of a grind curve. */
+export type GrindFormName = 'half-time' | 'exponential';
+
+/**
+ * One shape of the grind curve, fitted to points by least squares. Everything that is asked of it - final strength, times to a share
+ * or a level of strength - has its own profile: the least sum of squares of all curves with that figure held.
+ */
+export interface FittedForm {
+  readonly name: GrindFormName;
+  /** Number of parameters of the curve. */
+  readonly parameters: number;
+  readonly squares: number;
+  readonly finalStrength: number;
+  strengthAt(time: number): number;
+  /** Time to a share of the final strength; 0 or less if the curve starts above it. */
+  timeToShare(share: number): number;
+  /** Time to a strength below the final one; 0 or less if the curve starts above it. */
+  timeToStrength(strength: number): number;
+  profileOfFinalStrength(finalStrength: number): number;
+  profileOfTimeToShare(share: number, time: number): number;
+  profileOfTimeToStrength(strength: number, time: number): number;
+}
+
+/** How points scatter around a curve: in proportion to the strength, by the same amount everywhere, or somehow between. */
+export type Scatter = 'proportional' | 'even' | 'unknown';
+
+/** The power of the strength that the variance of a point is taken to grow with. */
+const VARIANCE_POWER: Readonly<Record<Scatter, number>> = { even: 0, unknown: 0.7, proportional: 2 };
+
+/** A point with the weight of its square in the sum. */
+export interface WeightedPoint extends GrindPoint {
+  readonly weight: number;
+}
+
+/** The weighted sum of squares of what `curve` leaves of the points. */
+export function squaresOf(points: readonly WeightedPoint[], curve: (time: number) => number): number {
+  let sum = 0;
+  for (const { time, strength, weight } of points) {
+    const rest = strength - curve(time);
+    sum += weight * rest * rest;
+  }
+  return sum;
+}
+
+/** How far below the first and above the last time a time constant is looked for. */
+const BELOW = 300;
+const ABOVE = 300;
+
+/** The range of the logarithm of a time constant that points in time can tell anything about. */
+export function timeConstantRange(points: readonly GrindPoint[]): { readonly low: number; readonly high: number } {
+  const times = points.map(({ time }) => time).filter((time) => time > 0);
+  return { low: Math.log(Math.min(...times) / BELOW), high: Math.log(Math.max(...times) * ABOVE) };
+}
+
+/** Strengths below this share of the highest one are not trusted to scatter any less than it says. */
+const LEAST_SHARE = 0.1;
+
+/**
+ * Weighs points for their scatter. Replicates share one weight, that of their mean; the highest strength weighs 1, so that the
+ * residual deviation is the one to expect there.
+ */
+export function weigh(points: readonly GrindPoint[], scatter: Scatter): WeightedPoint[] {
+  const means = new Map<number, number>();
+  for (const { time } of points) {
+    const same = points.filter((point) => point.time === time);
+    means.set(time, same.reduce((sum, { strength }) => sum + strength, 0) / same.length);
+  }
+  const highest = Math.max(...means.values());
+  return points.map(({ time, strength }) => {
+    const share = Math.max((means.get(time) ?? highest) / highest, LEAST_SHARE);
+    return { time, strength, weight: highest > 0 ? share ** -VARIANCE_POWER[scatter] : 1 };
+  });
+}
