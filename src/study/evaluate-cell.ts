@@ -34,12 +34,10 @@ export function evaluateCell(study: Study, { item, paint, own, reference, white 
     white: white.length > 0 ? white : undefined,
     repeatability: repeatability?.strength,
   };
-  const compared = isReference ? undefined : compareStrengthCriteria(reference.unrubbed, own.unrubbed, options);
-  // a criterion without an answer says why when it is asked alone
-  const found =
-    compared &&
-    (compared.results.find((result) => result.criterion === criterion) ??
-      relativeTintingStrength(reference.unrubbed, own.unrubbed, options));
+  const means = meansOf(own, reference, white);
+  const found = isReference ? undefined : relativeTintingStrength(reference.unrubbed, own.unrubbed, options);
+  // the other criteria are there to be seen side by side; their intervals would cost most of the time and tell nothing new
+  const compared = isReference ? undefined : compareStrengthCriteria(means.reference, means.unrubbed, options);
   const rubOut = rubOutOf(study, own.unrubbed, own.rubbed, white);
   const storage = storageOf(study, own, options, white);
   const matched = found?.matched;
@@ -53,13 +51,6 @@ export function evaluateCell(study: Study, { item, paint, own, reference, white 
   };
   const figures = [...cellFigures(findings, isReference), ...suppliedFigures(item, paint.id)];
   const judgements = judgeFigures(figures, study.criteria, paint.id);
-  const means = {
-    reference: meanSpectrum(reference.unrubbed),
-    unrubbed: meanSpectrum(own.unrubbed),
-    rubbed: own.rubbed.length > 0 ? meanSpectrum(own.rubbed) : undefined,
-    matched,
-    white: white.length > 0 ? meanSpectrum(white) : undefined,
-  };
   const lab = (spectrum: Spectrum) => labFromSpectrum(spectrum, viewing);
   const plain = (spectrum: Spectrum | undefined) => spectrum && Array.from(spectrum.values);
   return {
@@ -87,6 +78,15 @@ export function evaluateCell(study: Study, { item, paint, own, reference, white 
       matched: plain(matched),
       white: plain(means.white),
     },
+  };
+}
+
+function meansOf(own: CellReadings, reference: CellReadings, white: readonly Spectrum[]) {
+  return {
+    reference: meanSpectrum(reference.unrubbed),
+    unrubbed: meanSpectrum(own.unrubbed),
+    rubbed: own.rubbed.length > 0 ? meanSpectrum(own.rubbed) : undefined,
+    white: white.length > 0 ? meanSpectrum(white) : undefined,
   };
 }
 

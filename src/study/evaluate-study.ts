@@ -3,13 +3,14 @@ import { TintladderError } from '../errors.js';
 import type { Measurement } from '../exchange/index.js';
 import { worstOutcome } from '../rubout/index.js';
 import type { Warning } from '../warning.js';
-import { type AssignedReading, assignReadings } from './assign-readings.js';
+import { assignReadings } from './assign-readings.js';
 import { evaluateCell } from './evaluate-cell.js';
 import { methodStatements } from './method-statements.js';
 import { type Contender, rankPackages } from './rank-packages.js';
+import { groupReadings, type ReadingGroups, tintsOf, whitesOf } from './reading-groups.js';
 import { recommend } from './recommend.js';
 import type { Cell, StudyResult } from './result.js';
-import { assertReferenceRead, selectReadings, whiteReadings } from './select-readings.js';
+import { assertReferenceRead, longestTime, selectReadings } from './select-readings.js';
 import { evaluateSeries, type Series, withSeriesFigures } from './series.js';
 import type { Study, StudyPackage } from './study.js';
 import { summarisePackages } from './summarise-packages.js';
@@ -28,10 +29,11 @@ import { summarisePackages } from './summarise-packages.js';
  */
 export async function evaluateStudy(study: Study, measurements: readonly Measurement[]): Promise<StudyResult> {
   const { readings, unused } = assignReadings(study, measurements);
-  assertReferenceRead(study, readings);
-  const series = await evaluateSeries(study, readings);
-  const cells = study.packages.flatMap((item) => cellsOf(study, item, readings, series));
-  const contenders = summarisePackages(study, cells, (item) => judgedTime(item, readings));
+  const groups = groupReadings(readings);
+  assertReferenceRead(study, groups);
+  const series = await evaluateSeries(study, groups);
+  const cells = study.packages.flatMap((item) => cellsOf(study, item, groups, series));
+  const contenders = summarisePackages(study, cells, (item) => judgedTime(study, item, groups));
   assertMeasured(study, contenders);
   const ranking = rankPackages(study, contenders);
   const recommendation = recommend(study, ranking, contenders, cells);
@@ -52,7 +54,7 @@ export async function evaluateStudy(study: Study, measurements: readonly Measure
       viewing: study.viewing,
       surface: study.surface,
       strengthCriterion: study.strengthCriterion,
-      whiteSubtracted: study.paints.every(({ id }) => whiteReadings(readings, id).length > 0),
+      whiteSubtracted: study.paints.every(({ id }) => whitesOf(groups, id).length > 0),
       grid: gridOf(readings[0].spectrum),
       statements: methodStatements(study),
     },
@@ -61,27 +63,24 @@ export async function evaluateStudy(study: Study, measurements: readonly Measure
   };
 }
 
-function cellsOf(study: Study, item: StudyPackage, readings: readonly AssignedReading[], series: Series): Cell[] {
+function cellsOf(study: Study, item: StudyPackage, groups: ReadingGroups, series: Series): Cell[] {
   const reference = study.packages.find(({ id }) => id === study.reference) ?? item;
   return study.paints.flatMap((paint) => {
-    const own = selectReadings(readings, item, paint.id);
+    const own = selectReadings(groups, item, paint.id);
     if (own.unrubbed.length === 0) return [];
     const cell = evaluateCell(study, {
       item,
       paint,
       own,
-      reference: selectReadings(readings, reference, paint.id),
-      white: whiteReadings(readings, paint.id),
+      reference: selectReadings(groups, reference, paint.id),
+      white: whitesOf(groups, paint.id),
     });
     return [withSeriesFigures(study, cell, series)];
   });
 }
 
-function judgedTime(item: StudyPackage, readings: readonly AssignedReading[]): number | undefined {
-  const times = readings
-    .filter(({ package: id }) => id === item.id)
-    .flatMap(({ grindTime }) => (grindTime === undefined ? [] : [grindTime]));
-  return item.grindTime ?? (times.length > 0 ? Math.max(...times) : undefined);
+function judgedTime({ paints }: Study, item: StudyPackage, groups: ReadingGroups): number | undefined {
+  return item.grindTime ?? longestTime(paints.flatMap(({ id }) => tintsOf(groups, item.id, id)));
 }
 
 /** Refuses a criterion or a ranking on a quantity that was found for no package at all. */

@@ -1,6 +1,7 @@
 import type { Spectrum } from '../colorimetry/index.js';
 import { TintladderError } from '../errors.js';
 import type { AssignedReading } from './assign-readings.js';
+import { freshTintsOf, type ReadingGroups, tintsOf } from './reading-groups.js';
 import type { Study, StudyPackage } from './study.js';
 
 /** The spectra of one package in one paint, at the dosage and grinding time at which it is judged. */
@@ -11,36 +12,16 @@ export interface CellReadings {
   readonly storedRubbed: readonly Spectrum[];
 }
 
-/** Fresh, unrubbed tints of one package in one paint: what curves over time and dosage are made of. */
-export function freshTints(readings: readonly AssignedReading[], id: string, paint: string): AssignedReading[] {
-  return readings.filter(
-    (reading) =>
-      reading.role === 'tint' &&
-      reading.package === id &&
-      reading.paint === paint &&
-      reading.area === 'unrubbed' &&
-      reading.storage === 'fresh',
-  );
-}
-
-/** The readings of the untinted white base of a paint. */
-export function whiteReadings(readings: readonly AssignedReading[], paint: string): Spectrum[] {
-  return readings.filter(({ role, paint: own }) => role === 'white' && own === paint).map(({ spectrum }) => spectrum);
-}
-
 /**
  * The readings that a package is judged by in a paint: at its own dosage and grinding time if it states them, else at the only
  * dosage and the longest time there are.
  *
  * @throws TintladderError `study-invalid` if there are several dosages and the package states none
  */
-export function selectReadings(readings: readonly AssignedReading[], item: StudyPackage, paint: string): CellReadings {
-  const own = readings.filter(
-    ({ role, package: id, paint: base }) => role === 'tint' && id === item.id && base === paint,
-  );
+export function selectReadings(groups: ReadingGroups, item: StudyPackage, paint: string): CellReadings {
+  const own = tintsOf(groups, item.id, paint);
   const dosage = item.dosage ?? onlyDosage(own, item);
-  const times = own.flatMap(({ grindTime }) => (grindTime === undefined ? [] : [grindTime]));
-  const time = item.grindTime ?? (times.length > 0 ? Math.max(...times) : undefined);
+  const time = item.grindTime ?? longestTime(own);
   const judged = own.filter(
     (reading) =>
       (reading.dosage === undefined || reading.dosage === dosage) &&
@@ -56,8 +37,14 @@ export function selectReadings(readings: readonly AssignedReading[], item: Study
   };
 }
 
+/** The longest grinding time among readings, min. */
+export function longestTime(readings: readonly AssignedReading[]): number | undefined {
+  const times = readings.flatMap(({ grindTime }) => grindTime ?? []);
+  return times.length > 0 ? Math.max(...times) : undefined;
+}
+
 function onlyDosage(own: readonly AssignedReading[], item: StudyPackage): number | undefined {
-  const dosages = [...new Set(own.flatMap(({ dosage }) => (dosage === undefined ? [] : [dosage])))];
+  const dosages = [...new Set(own.flatMap(({ dosage }) => dosage ?? []))];
   if (dosages.length > 1) {
     throw new TintladderError('study-invalid', {
       place: `package ${item.id}, dosage`,
@@ -70,9 +57,9 @@ function onlyDosage(own: readonly AssignedReading[], item: StudyPackage): number
 }
 
 /** Refuses a paint in which the reference was not read: nothing could be compared there. */
-export function assertReferenceRead(study: Study, readings: readonly AssignedReading[]): void {
+export function assertReferenceRead(study: Study, groups: ReadingGroups): void {
   for (const paint of study.paints) {
-    if (freshTints(readings, study.reference, paint.id).length > 0) continue;
+    if (freshTintsOf(groups, study.reference, paint.id).length > 0) continue;
     throw new TintladderError('no-reference', {
       place: `paint ${paint.id}`,
       seen: 'no fresh, unrubbed reading of the reference',

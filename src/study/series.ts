@@ -5,8 +5,9 @@ import { relativeTintingStrength, type StrengthOptions } from '../strength/index
 import type { AssignedReading } from './assign-readings.js';
 import { computedFigure } from './cell-figures.js';
 import { judgeFigures, outcomeOf } from './judge-figures.js';
+import { freshTintsOf, type ReadingGroups, whitesOf } from './reading-groups.js';
 import type { Cell, DosageSeries, Figure, GrindSeries } from './result.js';
-import { freshTints, selectReadings, whiteReadings } from './select-readings.js';
+import { selectReadings } from './select-readings.js';
 import type { Study } from './study.js';
 
 /** Strength over grinding time and over dosage, with their fits. */
@@ -19,13 +20,13 @@ export interface Series {
  * The curves of a study: strength of every single reading against the mean of the judged reference, over grinding time
  * and over dosage, for each package and paint that was read at several of them.
  */
-export async function evaluateSeries(study: Study, readings: readonly AssignedReading[]): Promise<Series> {
+export async function evaluateSeries(study: Study, groups: ReadingGroups): Promise<Series> {
   const grind: GrindSeries[] = [];
   const dosage: DosageSeries[] = [];
   for (const { id: paint } of study.paints) {
     for (const { id } of study.packages) {
-      const own = freshTints(readings, id, paint);
-      const strengths = () => strengthEach(study, readings, paint, own);
+      const own = freshTintsOf(groups, id, paint);
+      const strengths = () => strengthEach(study, groups, paint, own);
       if (severalOf(own, 'grindTime')) {
         const points = pointsOver(own, 'grindTime', strengths()).map(([time, strength]) => ({ time, strength }));
         grind.push({
@@ -65,22 +66,17 @@ function severalOf(readings: readonly AssignedReading[], axis: 'grindTime' | 'do
   return new Set(readings.flatMap((reading) => reading[axis] ?? [])).size > 1;
 }
 
-function strengthEach(
-  study: Study,
-  readings: readonly AssignedReading[],
-  paint: string,
-  own: readonly AssignedReading[],
-): number[] {
+function strengthEach(study: Study, groups: ReadingGroups, paint: string, own: readonly AssignedReading[]): number[] {
   const reference = study.packages.find(({ id }) => id === study.reference);
   if (!reference) return [];
-  const white = whiteReadings(readings, paint);
+  const white = whitesOf(groups, paint);
   const options: StrengthOptions = {
     criterion: study.strengthCriterion,
     viewing: study.viewing,
     surface: study.surface,
     white: white.length > 0 ? white : undefined,
   };
-  const against: readonly Spectrum[] = selectReadings(readings, reference, paint).unrubbed;
+  const against: readonly Spectrum[] = selectReadings(groups, reference, paint).unrubbed;
   return own.map(({ spectrum }) => relativeTintingStrength(against, spectrum, options).percent);
 }
 
