@@ -1,3 +1,4 @@
 export * from './colorimetry/index.js';
-export * from './strength/index.js';
+export * from './exchange/index.js';
 export * from './rubout/index.js';
+export * from './strength/index.js';

@@ -1,0 +1,84 @@
+import { TintladderError } from '../errors.js';
+import type { Notes } from './notes.js';
+
+const FILE_SIGNATURES: readonly { readonly bytes: readonly number[]; readonly name: string }[] = [
+  { bytes: [0x50, 0x4b, 0x03, 0x04], name: 'a zip container, such as a spreadsheet workbook' },
+  { bytes: [0xd0, 0xcf, 0x11, 0xe0], name: 'a compound document, such as an old spreadsheet workbook' },
+  { bytes: [0x25, 0x50, 0x44, 0x46], name: 'a PDF document' },
+  { bytes: [0x89, 0x50, 0x4e, 0x47], name: 'a PNG image' },
+  { bytes: [0xff, 0xd8, 0xff], name: 'a JPEG image' },
+  { bytes: [0x1f, 0x8b], name: 'gzip-compressed data' },
+];
+
+/** The encoding that a byte-order mark states, else none. */
+export function markedEncoding(bytes: Uint8Array): 'utf-8' | 'utf-16le' | 'utf-16be' | undefined {
+  if (bytes[0] === 0xef && bytes[1] === 0xbb && bytes[2] === 0xbf) return 'utf-8';
+  if (bytes[0] === 0xff && bytes[1] === 0xfe) return 'utf-16le';
+  if (bytes[0] === 0xfe && bytes[1] === 0xff) return 'utf-16be';
+  return undefined;
+}
+
+/** Names a kind of file that is not text by its first bytes. */
+export function refuseKnownBinary(bytes: Uint8Array): void {
+  const known = FILE_SIGNATURES.find((signature) => signature.bytes.every((byte, i) => bytes[i] === byte));
+  if (known) throw notText(known.name);
+}
+
+/**
+ * Text of a file: UTF-8, UTF-16 by its byte-order mark, else Windows-1252. The mark itself is dropped.
+ *
+ * @throws TintladderError `not-text` naming the kind of file where it is known; `empty-file`; `truncated` for half a character of UTF-16
+ */
+export function decodeText(input: string | Uint8Array, notes: Notes): string {
+  const text = typeof input === 'string' ? input.replace(/^\uFEFF/, '') : decodeBytes(input, notes);
+  refuseControlCharacters(text);
+  if (!/\S/.test(text)) {
+    throw new TintladderError('empty-file', {
+      place: 'line 1, column 1',
+      seen: 'the end of the file',
+      expected: 'a measurement',
+    });
+  }
+  return text;
+}
+
+function decodeBytes(bytes: Uint8Array, notes: Notes): string {
+  refuseKnownBinary(bytes);
+  const encoding = markedEncoding(bytes);
+  if (encoding !== undefined && encoding !== 'utf-8' && bytes.length % 2 === 1) {
+    throw new TintladderError('truncated', {
+      place: `byte ${bytes.length}`,
+      seen: 'half a character',
+      expected: 'an even number of bytes in UTF-16 text',
+      mend: 'Export the file again.',
+    });
+  }
+  try {
+    return new TextDecoder(encoding ?? 'utf-8', { fatal: true }).decode(bytes);
+  } catch {
+    if (encoding !== undefined) throw notText(`bytes that are no ${encoding.toUpperCase()}`);
+    notes.add('windows-1252-assumed', 'The text is no UTF-8 and has no byte-order mark; it was read as Windows-1252.');
+    return new TextDecoder('windows-1252').decode(bytes);
+  }
+}
+
+/** @throws TintladderError `not-text` for a character that no text file holds */
+export function refuseControlCharacters(text: string): void {
+  // biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are what is looked for
+  const at = text.search(/[\u0000-\u0008\u000e-\u0019\u001b-\u001f]/);
+  if (at < 0) return;
+  const line = text.slice(0, at).split(/\r\n?|\n/).length;
+  throw notText(
+    `a control character (code ${text.charCodeAt(at)})`,
+    `line ${line}, column ${at - text.lastIndexOf('\n', at)}`,
+  );
+}
+
+function notText(seen: string, place = 'the file'): TintladderError {
+  return new TintladderError('not-text', {
+    place,
+    seen,
+    expected: 'text',
+    mend: 'Export the readings as delimited text.',
+  });
+}

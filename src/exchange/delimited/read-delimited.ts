@@ -1,0 +1,115 @@
+import { TintladderError } from '../../errors.js';
+import type { Measurement, MeasurementTable } from '../measurement.js';
+import type { Notes } from '../notes.js';
+import { cellPlace } from '../place.js';
+import type { CheckedReadOptions } from '../read-options.js';
+import { createScaleDecision } from '../reflectance-scale.js';
+import { type FileContext, releaseWaiting } from '../row-reader.js';
+import { findLayout } from './layout.js';
+import { createLongReader } from './long-table.js';
+import { createRowSplitter, type RowSplitter } from './rows.js';
+import { createTransposedReader } from './transposed-table.js';
+import { createWideReader, type TableReader } from './wide-table.js';
+
+/** Reads delimited text that comes in blocks cut anywhere. */
+export interface DelimitedReader {
+  push(text: string): void;
+  /** Ends the file; the tables are complete after it. */
+  end(): readonly MeasurementTable[];
+}
+
+/** How much text is looked at to find delimiter and layout. */
+const LOOKED_AT = 2 ** 18;
+/** Fewer numbers than this say nothing of the decimals a file prints. */
+const ENOUGH_NUMBERS = 20;
+
+/** @param emit - takes each reading as soon as it is certain, in the order of the file */
+export function createDelimitedReader(
+  options: CheckedReadOptions,
+  notes: Notes,
+  emit: (measurement: Measurement) => void,
+): DelimitedReader {
+  const file: FileContext = {
+    notes,
+    scale: createScaleDecision(options.scale, notes),
+    mark: {},
+    emit,
+    count: 0,
+    waiting: [],
+  };
+  let beginning: string | undefined = '';
+  let table: TableReader | undefined;
+  let splitter: RowSplitter | undefined;
+
+  const begin = (text: string, whole: boolean) => {
+    const { kind, delimiter, headingRow } = findLayout(wholeLines(text, whole));
+    const create = { wide: createWideReader, long: createLongReader, transposed: createTransposedReader }[kind];
+    const reader = create(headingRow, file, options);
+    let before: readonly string[] = [];
+    table = reader;
+    splitter = createRowSplitter(delimiter, (cells, line, terminated) => {
+      if (!terminated) refuseCutNumber(cells, before, line);
+      before = cells;
+      reader.row(cells, line);
+    });
+    splitter.push(text);
+    beginning = undefined;
+  };
+
+  return {
+    push(text) {
+      if (splitter) return splitter.push(text);
+      beginning = (beginning ?? '') + text;
+      if (beginning.length >= LOOKED_AT) begin(beginning, false);
+    },
+    end() {
+      if (!splitter) begin(beginning ?? '', true);
+      splitter?.end();
+      table?.end();
+      file.scale.settle();
+      releaseWaiting(file);
+      if (file.count === 0) {
+        const place = cellPlace(table?.tables()[0]?.line ?? 1, 1);
+        throw new TintladderError('empty-file', { place, seen: 'a heading with nothing below', expected: 'a reading' });
+      }
+      const tables = table?.tables() ?? [];
+      if (file.mark.value === ',') notes.add('decimal-comma', 'The numbers were read with a decimal comma.');
+      noteGrids(tables, notes);
+      return tables;
+    },
+  };
+}
+
+/** Line breaks as `\n`; a last line that may be cut is left out. */
+function wholeLines(text: string, whole: boolean): string {
+  const unified = text.slice(0, LOOKED_AT * 2).replace(/\r\n?/g, '\n');
+  return whole ? unified : unified.slice(0, unified.lastIndexOf('\n') + 1) || unified;
+}
+
+function noteGrids(tables: readonly MeasurementTable[], notes: Notes): void {
+  const grids = new Set(tables.flatMap(({ grid }) => (grid ? [JSON.stringify(grid)] : [])));
+  if (grids.size > 1) {
+    notes.add('several-grids', `The file holds spectra on ${grids.size} wavelength grids; each was kept on its own.`);
+  }
+}
+
+/**
+ * Refuses a last number that is cut: its line has no end, and it has fewer decimals than all the numbers before it in a file that prints
+ * a fixed number of them.
+ */
+function refuseCutNumber(cells: readonly string[], before: readonly string[], line: number): void {
+  const decimals = (cell: string) =>
+    /^\s*[+-]?\d*[.,](\d*)$/.exec(cell)?.[1].length ?? (/^\s*\d+$/.test(cell) ? 0 : undefined);
+  const last = decimals(cells[cells.length - 1]);
+  if (last === undefined) return;
+  const others = [...before, ...cells.slice(0, -1)]
+    .flatMap((cell) => decimals(cell) ?? [])
+    .filter((count) => count > 0);
+  if (others.length < ENOUGH_NUMBERS || others.some((count) => count <= last)) return;
+  throw new TintladderError('truncated', {
+    place: cellPlace(line, cells.length),
+    seen: cells[cells.length - 1],
+    expected: 'a number with as many decimals as the others, or a line break,',
+    mend: 'The file seems to be cut off; if it is whole, end its last line with a line break.',
+  });
+}

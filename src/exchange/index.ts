@@ -1,0 +1,11 @@
+export { type ErrorCode, type Fault, TintladderError } from '../errors.js';
+export type { Warning } from '../warning.js';
+export type {
+  Measurement,
+  MeasurementFile,
+  MeasurementFormat,
+  MeasurementTable,
+  ReflectanceScale,
+} from './measurement.js';
+export { readMeasurements } from './read-measurements.js';
+export type { ReadOptions } from './read-options.js';

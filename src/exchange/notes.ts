@@ -1,0 +1,17 @@
+import type { Warning } from '../warning.js';
+
+/** Collects what a reader had to assume. Each code is noted once a file, at the place where it first came up. */
+export interface Notes {
+  add(code: string, message: string, place?: string): void;
+  list(): readonly Warning[];
+}
+
+export function createNotes(): Notes {
+  const noted = new Map<string, Warning>();
+  return {
+    add(code, message, place) {
+      if (!noted.has(code)) noted.set(code, place === undefined ? { code, message } : { code, message, place });
+    },
+    list: () => [...noted.values()],
+  };
+}

@@ -1,0 +1,54 @@
+import { TintladderError } from '../errors.js';
+import { decodeText } from './decode-text.js';
+import { createDelimitedReader } from './delimited/read-delimited.js';
+import type { Measurement, MeasurementFile, MeasurementTable } from './measurement.js';
+import { createNotes, type Notes } from './notes.js';
+import { type CheckedReadOptions, checkReadOptions, type ReadOptions } from './read-options.js';
+
+/** Delimited text is split in blocks of this many characters, so that few cells are in memory at once. */
+const BLOCK = 2 ** 18;
+
+/**
+ * Readings from a measurement file, whose format it recognises.
+ *
+ * Reflectance comes out in fractions on an even grid in ascending order, whatever the file's own way; `tables` and `warnings` say what
+ * stood in the file and what was assumed. Nothing is half-read: a fault anywhere refuses the file.
+ *
+ * @param input - the file as text or bytes (UTF-8, UTF-16 with a byte-order mark, else Windows-1252)
+ * @param options - format and scale, where the file's own word or values are not to decide; limits
+ * @returns the readings in the order of the file, its tables, and warnings: `percent-assumed`, `fraction-assumed`, `decimal-comma`,
+ * `columns-kept-as-text`, `wavelengths-descending`, `wavelengths-rounded`, `several-grids`, `names-numbered`, `viewing-not-stated` and others
+ * @throws TintladderError with line and column: `empty-file`, `not-text`, `file-too-large`, `unknown-format`, `no-header`,
+ * `grid-invalid`, `wavelengths-uneven`, `wavelength-repeated`, `not-a-number`, `row-length`, `scale-mixed`,
+ * `reflectance-out-of-range`, `out-of-range`, `unsupported-quantity`, `count-mismatch`, `truncated`, `malformed`, `invalid-option`
+ * @example readMeasurements('Sample;400;410\nwhite;92,1;92,4\n').measurements[0].spectrum.values[1] // 0.924
+ * @example readMeasurements('Sample,400,410\nwhite,92.1,0.924\n') // throws scale-mixed
+ * @see RFC 4180 for delimited text
+ */
+export function readMeasurements(input: string | Uint8Array, options: ReadOptions = {}): MeasurementFile {
+  const checked = checkReadOptions(options);
+  const size = typeof input === 'string' ? input.length : input.byteLength;
+  if (size > checked.maxBytes) {
+    throw new TintladderError('file-too-large', {
+      place: 'the file',
+      seen: `${size} bytes`,
+      expected: `at most ${checked.maxBytes}`,
+      mend: 'Pass a larger maxBytes, or read it with readMeasurementStream.',
+    });
+  }
+  const notes = createNotes();
+  const text = decodeText(input, notes);
+  const { measurements, tables } = readDelimited(text, checked, notes);
+  return { format: 'delimited-text', measurements, tables, warnings: notes.list() };
+}
+
+function readDelimited(
+  text: string,
+  options: CheckedReadOptions,
+  notes: Notes,
+): { measurements: readonly Measurement[]; tables: readonly MeasurementTable[] } {
+  const measurements: Measurement[] = [];
+  const reader = createDelimitedReader(options, notes, (measurement) => measurements.push(measurement));
+  for (let at = 0; at < text.length; at += BLOCK) reader.push(text.slice(at, at + BLOCK));
+  return { measurements, tables: reader.end() };
+}

@@ -1,0 +1,112 @@
+import { TintladderError } from '../errors.js';
+import type { ReflectanceScale } from './measurement.js';
+import type { Notes } from './notes.js';
+
+/** A spectrum up to this is a fraction: the brightest fluorescent whites read little above 1. */
+const CLEARLY_FRACTION = 1.2;
+/** A spectrum beyond this is in percent: twice the perfect diffuser is no reflectance, and a film below 5 % throughout is rare. */
+const CLEARLY_PERCENT = 5;
+const LARGEST_FRACTION = 2;
+/** How many spectra that fit either scale may wait for one that settles it. */
+const WAITING = 10_000;
+
+/** Decides over a whole file whether its reflectance is in fractions or in percent. */
+export interface ScaleDecision {
+  readonly scale: ReflectanceScale | undefined;
+  readonly from: 'stated' | 'values';
+  /** Takes note of a scale that the file itself states; the caller's word is stronger. */
+  state(scale: ReflectanceScale, place: string): void;
+  /** Judges one spectrum by its highest value, which `place` finds; `false` while the scale stays open. */
+  judge(highest: number, place: () => string): boolean;
+  /** Settles the scale at the end of the file. */
+  settle(): void;
+}
+
+/**
+ * @param asked - the caller's scale, which nothing in the file overrides
+ * @param notes - where the decision is reported
+ */
+export function createScaleDecision(asked: ReflectanceScale | undefined, notes: Notes): ScaleDecision {
+  let scale = asked;
+  let from: 'stated' | 'values' = asked ? 'stated' : 'values';
+  let settledAt = '';
+  let highestOfAll = 0;
+  let openPlace = '';
+  let waiting = 0;
+
+  const assume = (assumed: ReflectanceScale, place: string) => {
+    scale = assumed;
+    settledAt = place;
+    const what = assumed === 'percent' ? 'in percent' : 'as fractions of 1';
+    notes.add(`${assumed}-assumed`, `The file does not state its scale; its values were read ${what}.`, place);
+  };
+
+  return {
+    get scale() {
+      return scale;
+    },
+    get from() {
+      return from;
+    },
+    state(stated, place) {
+      if (asked) return;
+      if (scale !== undefined && scale !== stated) throw mixed(place, `a table in ${words(stated)}`, scale, settledAt);
+      scale = stated;
+      from = 'stated';
+      settledAt = place;
+    },
+    judge(highest, place) {
+      if (highest > highestOfAll) {
+        highestOfAll = highest;
+        openPlace = place();
+      }
+      if (from === 'stated') return true;
+      if (scale === undefined) {
+        if (highest <= CLEARLY_FRACTION) {
+          if (highestOfAll > LARGEST_FRACTION) throw mixed(openPlace, upTo(highestOfAll), 'fraction', place());
+          assume('fraction', place());
+        } else if (highest >= CLEARLY_PERCENT) assume('percent', place());
+        else if (++waiting > WAITING) throw unclear(openPlace, highestOfAll);
+      } else if (scale === 'percent' ? highest <= CLEARLY_FRACTION : highest > LARGEST_FRACTION) {
+        throw mixed(place(), upTo(highest), scale, settledAt);
+      }
+      return scale !== undefined;
+    },
+    settle() {
+      if (asked) return;
+      if (scale === undefined && openPlace !== '') {
+        if (highestOfAll > LARGEST_FRACTION) throw unclear(openPlace, highestOfAll);
+        assume('fraction', openPlace);
+      }
+      if (from === 'stated' && scale === 'percent' && openPlace !== '' && highestOfAll <= CLEARLY_FRACTION) {
+        throw mixed(openPlace, `${highestOfAll}, the highest value of the file`, 'percent', settledAt);
+      }
+    },
+  };
+}
+
+function upTo(highest: number): string {
+  return `a spectrum up to ${highest}`;
+}
+
+function words(scale: ReflectanceScale): string {
+  return scale === 'percent' ? 'percent' : 'fractions';
+}
+
+function mixed(place: string, seen: string, scale: ReflectanceScale, settledAt: string): TintladderError {
+  return new TintladderError('scale-mixed', {
+    place,
+    seen,
+    expected: `reflectance in ${words(scale)}, as at ${settledAt},`,
+    mend: `If the whole file is on one scale, state it, as in scale: '${scale}'.`,
+  });
+}
+
+function unclear(place: string, highest: number): TintladderError {
+  return new TintladderError('reflectance-out-of-range', {
+    place,
+    seen: highest,
+    expected: 'a fraction from 0 to 2, or somewhere in the file a value that is clearly a percentage,',
+    mend: "If the file is in percent, pass scale: 'percent'.",
+  });
+}

@@ -1,0 +1,178 @@
+import type { Conditions, Grid, Viewing } from '../colorimetry/index.js';
+import { describeViewing } from '../colorimetry/index.js';
+import { TintladderError } from '../errors.js';
+import { type ColumnRole, type Coordinate, columnRole } from './column-role.js';
+import type { ReflectanceScale } from './measurement.js';
+import type { Notes } from './notes.js';
+import type { StatedConditions } from './viewing-text.js';
+import { orderWavelengths } from './wavelength-grid.js';
+
+/** Three columns that make one colour. */
+export interface ColourColumns {
+  readonly indices: readonly [number, number, number];
+  readonly viewing?: Viewing;
+}
+
+/** Which column of a table holds what. */
+export interface TablePlan {
+  /** Line of the heading. */
+  readonly line: number;
+  /** Number of cells in a full row. */
+  readonly width: number;
+  readonly name?: number;
+  readonly replicate?: number;
+  readonly spectrum?: {
+    readonly grid: Grid;
+    /** Column of each reading, in the order of wavelength. */
+    readonly columns: Int32Array;
+    readonly scale?: ReflectanceScale;
+  };
+  readonly lab?: ColourColumns;
+  readonly xyz?: ColourColumns;
+  readonly conditionColumns: readonly { readonly index: number; readonly part: keyof StatedConditions }[];
+  readonly fieldColumns: readonly { readonly index: number; readonly label: string }[];
+  /** What the file says of all the table's readings. */
+  readonly stated: StatedConditions;
+  readonly common: Conditions;
+}
+
+/** What a plan is made from. */
+export interface Heading {
+  readonly cells: readonly string[];
+  readonly line: number;
+  /** Place of a heading cell, for errors. */
+  readonly placeOf: (index: number) => string;
+  /** A row of data, to tell text from numbers where no heading names the sample; absent when there is none. */
+  readonly firstRow?: readonly string[];
+  readonly stated: StatedConditions;
+  readonly common: Conditions;
+  /** Column that holds the names, where the layout says so rather than the heading. */
+  readonly nameColumn?: number;
+}
+
+/**
+ * Plans a table from its headings.
+ *
+ * @throws TintladderError `unsupported-quantity`, `grid-invalid`, `wavelength-repeated`, `wavelengths-uneven`
+ */
+export function planTable(heading: Heading, outsideRange: 'refuse' | 'drop', notes: Notes): TablePlan {
+  const { cells, line, placeOf, stated, common } = heading;
+  const roles = cells.map(columnRole);
+  const used = new Set<number>();
+  const spectrum = planSpectrum(roles, placeOf, outsideRange, notes);
+  roles.forEach(({ kind }, i) => {
+    if (kind === 'wavelength') used.add(i);
+  });
+  const lab = findTriple(roles, ['L', 'a', 'b'], used);
+  const xyz = findTriple(roles, ['X', 'Y', 'Z'], used);
+  const conditionColumns = roles.flatMap((role, index) => {
+    if (role.kind !== 'condition') return [];
+    used.add(index);
+    return [{ index, part: role.part }];
+  });
+  const replicate = roles.findIndex(({ kind }) => kind === 'replicate');
+  if (replicate >= 0) used.add(replicate);
+  const name = heading.nameColumn ?? findName(roles, heading, used);
+  if (name !== undefined) used.add(name);
+  else
+    notes.add('names-numbered', 'The file has no column of names; the readings are numbered in its order.', placeOf(0));
+  const fieldColumns = labelled(cells, used);
+  if (fieldColumns.length > 0) {
+    const labels = fieldColumns.map(({ label }) => label);
+    const list =
+      labels.length > 8 ? `${labels.slice(0, 8).join(', ')} and ${labels.length - 8} more` : labels.join(', ');
+    notes.add(
+      'columns-kept-as-text',
+      `These columns hold no colour that is read; they are kept as text: ${list}.`,
+      placeOf(fieldColumns[0].index),
+    );
+  }
+  return {
+    line,
+    width: cells.length,
+    ...(name === undefined ? {} : { name }),
+    ...(replicate >= 0 ? { replicate } : {}),
+    ...(spectrum ? { spectrum } : {}),
+    ...(lab ? { lab } : {}),
+    ...(xyz ? { xyz } : {}),
+    conditionColumns,
+    fieldColumns,
+    stated,
+    common,
+  };
+}
+
+function planSpectrum(
+  roles: readonly ColumnRole[],
+  placeOf: (index: number) => string,
+  outsideRange: 'refuse' | 'drop',
+  notes: Notes,
+): TablePlan['spectrum'] {
+  const found = roles.flatMap((role, index) => (role.kind === 'wavelength' ? [{ index, ...role.label }] : []));
+  if (found.length === 0) return undefined;
+  const other = found.find(({ unsupported }) => unsupported !== undefined);
+  if (other) throw unsupportedQuantity(placeOf(other.index), other.unsupported ?? '');
+  const given = found.map(({ index, wavelength, decimals }) => ({ wavelength, decimals, place: placeOf(index) }));
+  const { grid, order } = orderWavelengths(given, outsideRange, notes);
+  const scale = found.find((label) => label.scale !== undefined)?.scale;
+  return { grid, columns: Int32Array.from(order, (i) => found[i].index), ...(scale ? { scale } : {}) };
+}
+
+export function unsupportedQuantity(place: string, quantity: string): TintladderError {
+  return new TintladderError('unsupported-quantity', {
+    place,
+    seen: quantity,
+    expected: 'reflectance',
+    mend: 'Export the readings as reflectance, in fractions or in percent.',
+  });
+}
+
+/** The first three columns that make a colour under one viewing; they leave the columns that remain for text. */
+function findTriple(
+  roles: readonly ColumnRole[],
+  coordinates: readonly [Coordinate, Coordinate, Coordinate],
+  used: Set<number>,
+): ColourColumns | undefined {
+  const key = (viewing: Viewing | undefined) => (viewing ? describeViewing(viewing) : '');
+  const find = (coordinate: Coordinate, under: string) =>
+    roles.findIndex(
+      (role) => role.kind === 'coordinate' && role.coordinate === coordinate && key(role.viewing) === under,
+    );
+  for (const role of roles) {
+    if (role.kind !== 'coordinate' || role.coordinate !== coordinates[0]) continue;
+    const under = key(role.viewing);
+    const indices = [find(coordinates[0], under), find(coordinates[1], under), find(coordinates[2], under)] as const;
+    if (indices.includes(-1)) continue;
+    for (const index of indices) used.add(index);
+    return { indices, ...(role.viewing ? { viewing: role.viewing } : {}) };
+  }
+  return undefined;
+}
+
+function findName(
+  roles: readonly ColumnRole[],
+  { cells, firstRow }: Heading,
+  used: ReadonlySet<number>,
+): number | undefined {
+  let best: { index: number; rank: number } | undefined;
+  roles.forEach((role, index) => {
+    if (role.kind === 'name' && (best === undefined || role.rank < best.rank)) best = { index, rank: role.rank };
+  });
+  if (best) return best.index;
+  const free = cells.map((_, index) => index).filter((index) => !used.has(index));
+  const text = (index: number) => firstRow?.[index] !== undefined && /\p{L}/u.test(firstRow[index]);
+  return free.find(text);
+}
+
+/** Labels of the columns kept as text: the file's own, made distinct; a column without one is called by its number. */
+function labelled(cells: readonly string[], used: ReadonlySet<number>): { index: number; label: string }[] {
+  const taken = new Set<string>();
+  return cells.flatMap((cell, index) => {
+    if (used.has(index)) return [];
+    const own = cell.trim() === '' ? `column ${index + 1}` : cell.trim();
+    let label = own;
+    for (let n = 2; taken.has(label); n++) label = `${own} (${n})`;
+    taken.add(label);
+    return [{ index, label }];
+  });
+}
