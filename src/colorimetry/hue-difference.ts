@@ -10,7 +10,8 @@ export function hueDifference(a1: number, b1: number, a2: number, b2: number): n
   const cross = a1 * b2 - a2 * b1;
   const dot = a1 * a2 + b1 * b2;
   const product = Math.hypot(a1, b1) * Math.hypot(a2, b2);
-  if (product === 0) return 0;
+  // Below this a colour is neutral for every purpose, and the quotient would overflow.
+  if (product < 1e-200) return 0;
   if (dot >= 0) return cross * Math.sqrt(2 / (product + dot));
   const positive = cross === 0 ? b1 > 0 || (b1 === 0 && a1 > 0) : cross > 0;
   return (positive ? 1 : -1) * Math.sqrt(2 * (product - dot));

@@ -47,7 +47,7 @@ const NAMED: Record<IlluminantName, () => Illuminant> = {
  * @see CIE 015:2018, 7.1
  */
 export function summedPower(illuminant: IlluminantName | Illuminant): SummedPower {
-  if (typeof illuminant !== 'string') return sum(checked(illuminant));
+  if (typeof illuminant === 'object' && illuminant !== null) return sum(checked(illuminant));
   const named = Object.hasOwn(NAMED, illuminant) ? NAMED[illuminant] : undefined;
   if (!named) {
     throw new TintladderError('unknown-illuminant', {

@@ -16,21 +16,26 @@ const cache = new Map<Observer, ColourMatchingFunctions>();
 
 /**
  * The colour-matching functions of a standard observer at 1 nm, splined from the 5 nm table and kept.
- *
- * @throws TintladderError `unknown-observer`
  */
 export function colourMatchingFunctions(observer: Observer): ColourMatchingFunctions {
   const known = cache.get(observer);
   if (known) return known;
-  if (observer !== '2' && observer !== '10') {
-    throw new TintladderError('unknown-observer', {
-      place: 'viewing.observer',
-      seen: observer,
-      expected: "'2' (CIE 1931) or '10' (CIE 1964)",
-    });
-  }
   const [, x, y, z] = parseColumns(observer === '2' ? OBSERVER_1931 : OBSERVER_1964);
   const functions = { x: refineBySpline(x, 5), y: refineBySpline(y, 5), z: refineBySpline(z, 5) };
   cache.set(observer, functions);
   return functions;
+}
+
+/**
+ * Refuses anything but the two observers.
+ *
+ * @throws TintladderError `unknown-observer`
+ */
+export function assertObserver(observer: unknown): void {
+  if (observer === '2' || observer === '10') return;
+  throw new TintladderError('unknown-observer', {
+    place: 'viewing.observer',
+    seen: observer,
+    expected: "'2' (CIE 1931) or '10' (CIE 1964)",
+  });
 }

@@ -2,7 +2,8 @@ import { TintladderError } from '../errors.js';
 import { assertGrid, describeGrid, type Grid, SHORTEST_WAVELENGTH } from './grid.js';
 import { summedPower } from './illuminant.js';
 import { spreadLagrange } from './lagrange.js';
-import { colourMatchingFunctions } from './observer.js';
+import { assertObserver, colourMatchingFunctions } from './observer.js';
+import { refineBySpline } from './spline.js';
 import type { Illuminant, Viewing } from './viewing.js';
 
 /** One weight for each of X, Y and Z at evenly spaced wavelengths (nm), and their sums: the white point. */
@@ -23,7 +24,8 @@ const own = new WeakMap<Illuminant, Map<string, WeightingTable>>();
  *
  * Between readings the reflectance is interpolated to the summation step (cubic Lagrange inside, quadratic in the
  * first and last interval); beyond the readings the missing weights go to the first and last of them. Readings more than 10 nm
- * apart are first interpolated halfway. Every reading's share adds up to one, so the white is the same on every grid.
+ * apart are first interpolated halfway, by a natural cubic spline: over such distances the local cubic misses absorption edges by
+ * several hundredths of a ΔE. Every reading's share adds up to one, so the white is the same on every grid.
  *
  * @throws TintladderError `grid-invalid`, `unknown-illuminant`, `unknown-observer`; `illuminant-range` if a caller's
  * illuminant doesn't cover the readings
@@ -32,16 +34,21 @@ const own = new WeakMap<Illuminant, Map<string, WeightingTable>>();
 export function weightingTable(viewing: Viewing, grid: Grid): WeightingTable {
   return kept(viewing, `${grid.start} ${grid.interval} ${grid.count}`, () => {
     assertGrid(grid);
-    if (typeof viewing.illuminant === 'object') assertCovers(viewing.illuminant, grid);
     const full = summationWeights(viewing);
+    if (typeof viewing.illuminant === 'object') assertCovers(viewing.illuminant, grid);
+    const { start, interval, count } = grid;
+    if (interval > 10) {
+      const halved = weightingTable(viewing, { start, interval: interval / 2, count: 2 * count - 1 });
+      const [x, y, z] = gatherHalves([halved.x, halved.y, halved.z], count);
+      return { start, interval, x, y, z, white: full.white };
+    }
     const shares = (weights: Float64Array) => {
-      const shared = new Float64Array(grid.count);
+      const shared = new Float64Array(count);
       weights.forEach((weight, i) => {
-        share(weight, (full.start + i * full.interval - grid.start) / grid.interval, grid, shared);
+        spreadLagrange(weight, (full.start + i * full.interval - start) / interval, shared);
       });
       return shared;
     };
-    const { start, interval } = grid;
     return { start, interval, x: shares(full.x), y: shares(full.y), z: shares(full.z), white: full.white };
   });
 }
@@ -67,8 +74,10 @@ export function summationWeights(viewing: Viewing): WeightingTable {
 }
 
 function kept({ illuminant, observer }: Viewing, key: string, build: () => WeightingTable): WeightingTable {
+  // Before the look-up: as part of a key, 10 would pass for '10'.
+  assertObserver(observer);
   let tables = named;
-  if (typeof illuminant === 'object') {
+  if (typeof illuminant === 'object' && illuminant !== null) {
     tables = own.get(illuminant) ?? new Map();
     own.set(illuminant, tables);
   }
@@ -80,15 +89,16 @@ function kept({ illuminant, observer }: Viewing, key: string, build: () => Weigh
   return table;
 }
 
-/** Gives the weight at `position` (in steps from the first reading) to the readings it would be interpolated from. */
-function share(weight: number, position: number, { interval, count }: Grid, weights: Float64Array): void {
-  if (interval > 10) {
-    const halves = new Float64Array(2 * count - 1);
-    spreadLagrange(weight, 2 * position, halves);
-    halves.forEach((half, i) => {
-      if (half !== 0) spreadLagrange(half, i / 2, weights);
-    });
-  } else spreadLagrange(weight, position, weights);
+/** Gives the weights of readings at half the interval to the readings, each in its share of the spline through them. */
+function gatherHalves(weights: readonly Float64Array[], count: number): Float64Array[] {
+  const shares = Array.from({ length: count }, (_, i) => {
+    const unit = new Float64Array(count);
+    unit[i] = 1;
+    return refineBySpline(unit, 2);
+  });
+  return weights.map((half) =>
+    Float64Array.from(shares, (share) => share.reduce((sum, value, j) => sum + value * half[j], 0)),
+  );
 }
 
 function assertCovers(illuminant: Illuminant, grid: Grid): void {

@@ -1,0 +1,162 @@
+import { describe, expect, test } from 'vitest';
+import {
+  createSpectrum,
+  deltaE2000,
+  type Grid,
+  ILLUMINANTS,
+  type IlluminantName,
+  labFromSpectrum,
+  type Observer,
+  tristimulus,
+  whitePoint,
+} from '../../src/colorimetry/index.js';
+import { TEST_COLOURS } from '../published/cie-13-3-test-colours.js';
+import { PIGMENTS } from './pigments.js';
+import { plainLab, polynomial } from './plain-summation.js';
+
+const GRIDS: readonly (Grid & { readonly label: string })[] = [
+  { label: '360-780/1', start: 360, interval: 1, count: 421 },
+  { label: '360-780/2', start: 360, interval: 2, count: 211 },
+  { label: '360-780/5', start: 360, interval: 5, count: 85 },
+  { label: '360-780/10', start: 360, interval: 10, count: 43 },
+  { label: '360-750/10', start: 360, interval: 10, count: 40 },
+  { label: '400-700/10', start: 400, interval: 10, count: 31 },
+  { label: '400-700/20', start: 400, interval: 20, count: 16 },
+];
+const VIEWINGS = (Object.keys(ILLUMINANTS) as IlluminantName[]).flatMap((illuminant) =>
+  (['2', '10'] as Observer[]).map((observer) => ({ illuminant, observer })),
+);
+
+/** What two implementations may differ by, from the way each treats power between its tabulated values. */
+function allowed({ illuminant }: { illuminant: string }, { interval }: Grid): number {
+  const atTen = illuminant.startsWith('FL') ? 0.1 : illuminant === 'C' ? 0.02 : 0.01;
+  return interval > 10 ? 2 * atTen : atTen;
+}
+
+function read(reflectance: (nm: number) => number, { start, interval, count }: Grid) {
+  const values = Array.from({ length: count }, (_, i) => reflectance(start + i * interval));
+  return createSpectrum({ start, interval, values, scale: 'fraction' });
+}
+
+/** The readings as a curve of fifth degree, constant beyond the first and last. */
+function between(reflectance: (nm: number) => number, { start, interval, count }: Grid) {
+  const points = Array.from({ length: count }, (_, i) => {
+    const nm = start + i * interval;
+    return [nm, reflectance(nm)] as const;
+  });
+  return polynomial(points, 6);
+}
+
+describe('CIELAB against a plain summation at 1 nm', () => {
+  test.each(GRIDS)('simulated pigments on $label nm, all illuminants and observers', (grid) => {
+    for (const { reflectance } of PIGMENTS) {
+      const spectrum = read(reflectance, grid);
+      const curve = between(reflectance, grid);
+      for (const viewing of VIEWINGS) {
+        const difference = deltaE2000(
+          labFromSpectrum(spectrum, viewing),
+          plainLab(curve, viewing.illuminant, viewing.observer),
+        );
+        expect(difference, `${viewing.illuminant}/${viewing.observer}`).toBeLessThanOrEqual(allowed(viewing, grid));
+      }
+    }
+  });
+
+  test('the CIE test colours at 5 nm over the whole range', () => {
+    const grid = { start: 360, interval: 5, count: 95 };
+    for (const values of TEST_COLOURS) {
+      const spectrum = createSpectrum({ start: 360, interval: 5, values, scale: 'fraction' });
+      const curve = between((nm) => values[(nm - 360) / 5], grid);
+      for (const viewing of VIEWINGS) {
+        const difference = deltaE2000(
+          labFromSpectrum(spectrum, viewing),
+          plainLab(curve, viewing.illuminant, viewing.observer),
+        );
+        expect(difference, viewing.illuminant).toBeLessThanOrEqual(allowed(viewing, grid));
+      }
+    }
+  });
+
+  test('10 nm readings of 400-700 nm stay within 0.04 of the whole curve under D65', () => {
+    const grid = { start: 400, interval: 10, count: 31 };
+    for (const { name, reflectance } of PIGMENTS) {
+      // What lies outside the readings is unknown to them, so the curve is taken as constant there.
+      const clipped = (nm: number) => reflectance(Math.min(700, Math.max(400, nm)));
+      const viewing = { illuminant: 'D65', observer: '10' } as const;
+      const difference = deltaE2000(labFromSpectrum(read(reflectance, grid), viewing), plainLab(clipped, 'D65', '10'));
+      expect(difference, name).toBeLessThan(0.04);
+    }
+  });
+});
+
+describe('the white', () => {
+  test.each(GRIDS)('is the same on $label nm, and the perfect diffuser has it', (grid) => {
+    for (const viewing of VIEWINGS) {
+      const white = whitePoint(viewing);
+      const diffuser = tristimulus(
+        read(() => 1, grid),
+        viewing,
+      );
+      for (const axis of ['X', 'Y', 'Z'] as const) expect(diffuser[axis]).toBeCloseTo(white[axis], 10);
+    }
+  });
+
+  test('tristimulus values are proportional to reflectance', () => {
+    const grid = GRIDS[5];
+    const viewing = { illuminant: 'FL11', observer: '2' } as const;
+    const full = tristimulus(read(PIGMENTS[6].reflectance, grid), viewing);
+    const half = tristimulus(
+      read((nm) => PIGMENTS[6].reflectance(nm) / 2, grid),
+      viewing,
+    );
+    expect(half.Y).toBeCloseTo(full.Y / 2, 12);
+  });
+});
+
+describe('a caller’s own illuminant', () => {
+  const values = Array.from({ length: 61 }, (_, i) => 50 + i);
+  const own = { name: 'ramp', start: 380, interval: 5, values };
+  const grey = createSpectrum({ start: 400, interval: 10, values: Array(20).fill(0.5), scale: 'fraction' });
+
+  test('serves readings inside its range', () => {
+    expect(tristimulus(grey, { illuminant: own, observer: '10' }).Y).toBeCloseTo(50, 10);
+  });
+
+  test('as a table of D65 gives what the name gives', () => {
+    const flat = { name: 'flat', start: 360, interval: 1, values: new Float64Array(471).fill(7) };
+    for (const observer of ['2', '10'] as const) {
+      expect(whitePoint({ illuminant: flat, observer }).X).toBeCloseTo(whitePoint({ illuminant: 'E', observer }).X, 10);
+    }
+  });
+
+  test.each([
+    ['illuminant-range', { ...own, start: 405 }, 'illuminant ramp'],
+    ['illuminant-range', { ...own, values: values.slice(0, 20) }, 'illuminant ramp'],
+    ['grid-invalid', { ...own, interval: 0 }, 'viewing.illuminant'],
+    ['grid-invalid', { ...own, start: 380.5, kind: 'lines' as const }, 'viewing.illuminant'],
+    ['not-finite', { ...own, values: [...values.slice(1), Number.NaN] }, 'viewing.illuminant at 680 nm'],
+    ['out-of-range', { ...own, values: [...values.slice(1), -1] }, 'viewing.illuminant at 680 nm'],
+    ['out-of-range', { ...own, values: values.map(() => 0) }, 'viewing.illuminant'],
+  ] as const)('%s is refused', (code, illuminant, place) => {
+    expect(() => tristimulus(grey, { illuminant, observer: '10' })).toThrow(expect.objectContaining({ code, place }));
+  });
+});
+
+describe('unknown conditions', () => {
+  const grey = createSpectrum({ start: 400, interval: 10, values: [0.5, 0.5], scale: 'fraction' });
+
+  test('an illuminant that does not exist lists those that do', () => {
+    const viewing = { illuminant: 'D60' as 'D65', observer: '10' as const };
+    expect(() => tristimulus(grey, viewing)).toThrow(
+      expect.objectContaining({ code: 'unknown-illuminant', place: 'viewing.illuminant', seen: 'D60' }),
+    );
+    expect(() => tristimulus(grey, viewing)).toThrow(Object.keys(ILLUMINANTS).join(', '));
+  });
+
+  test('so does an observer', () => {
+    const viewing = { illuminant: 'D65' as const, observer: 10 as unknown as '10' };
+    expect(() => whitePoint(viewing)).toThrow(
+      expect.objectContaining({ code: 'unknown-observer', place: 'viewing.observer' }),
+    );
+  });
+});
