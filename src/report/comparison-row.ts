@@ -1,7 +1,7 @@
 import type { Interval, Outcome, RubOutResult } from '../rubout/index.js';
 import type { Cell, Figure, StudyResult } from '../study/index.js';
 import { namesOf } from './names.js';
-import { DIAGNOSIS_WORDS } from './words.js';
+import { CERTAINTY_WORDS, DIAGNOSIS_WORDS } from './words.js';
 
 /** A value and, where the readings give one, its 95 % interval. */
 export interface Estimate {
@@ -23,6 +23,8 @@ export interface ComparisonRow {
   readonly rubOut?: Estimate;
   /** What the rub-out shows, in words. */
   readonly diagnosis?: string;
+  /** How sure the diagnosis is, in words. */
+  readonly certainty?: string;
   readonly outcome: Outcome;
   /** Every other figure of the cell: storage, curves, supplied. */
   readonly further: readonly Figure[];
@@ -44,6 +46,7 @@ export function comparisonRows(result: StudyResult): ComparisonRow[] {
       residual: strength?.residual.dE2000,
       rubOut: rubOut && rubOutEstimate(rubOut),
       diagnosis: rubOut && diagnosisOf(rubOut),
+      certainty: rubOut && CERTAINTY_WORDS[rubOut.certainty],
       outcome: cell.outcome,
       further: cell.figures.filter(({ quantity }) => !OWN_COLUMNS.has(quantity)),
     };
@@ -58,7 +61,10 @@ export function rubOutEstimate({ difference, interval }: RubOutResult): Estimate
   return { value: difference.dEab, interval: interval?.dEab };
 }
 
-/** A diagnosis in words; where two causes fit, both. */
-export function diagnosisOf({ diagnosis }: RubOutResult): string {
-  return DIAGNOSIS_WORDS[diagnosis];
+/** A diagnosis in words; where several causes leave the same readings, each of them. */
+export function diagnosisOf({ diagnosis, causes }: RubOutResult): string {
+  const named = causes.map(({ cause }) => DIAGNOSIS_WORDS[cause]);
+  return named.length > 1
+    ? `${named.slice(0, -1).join(', ')} or ${named[named.length - 1]}`
+    : DIAGNOSIS_WORDS[diagnosis];
 }

@@ -37,6 +37,7 @@ export function toCsv(result: StudyResult): string {
     'rub-out da*',
     'rub-out db*',
     'diagnosis',
+    'certainty',
     'outcome',
     ...further.flatMap(({ quantity, unit }) => ['', ' low', ' high'].map((end) => `${quantity}${end} (${unit})`)),
   ];
@@ -60,6 +61,7 @@ export function toCsv(result: StudyResult): string {
     cell.rubOut?.difference.da,
     cell.rubOut?.difference.db,
     row.diagnosis,
+    row.certainty,
     row.outcome,
     ...further.flatMap(({ quantity, unit }) => {
       const figure = row.further.find((own) => own.quantity === quantity && own.unit === unit);

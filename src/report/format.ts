@@ -31,9 +31,12 @@ export function formatCount(count: number, noun: string): string {
   return `${count} ${noun}${count === 1 ? '' : 's'}`;
 }
 
-/** Texts joined as a sentence lists them: `A, B and C`. */
+/** Texts joined as a sentence lists them: `A, B and C`; with semicolons where one of them holds a comma. */
 export function formatList(texts: readonly string[]): string {
-  return texts.length < 2 ? (texts[0] ?? '') : `${texts.slice(0, -1).join(', ')} and ${texts[texts.length - 1]}`;
+  const last = texts[texts.length - 1] ?? '';
+  if (texts.length < 2) return last;
+  const [comma, and] = texts.some((text) => text.includes(',')) ? ['; ', '; and '] : [', ', ' and '];
+  return `${texts.slice(0, -1).join(comma)}${and}${last}`;
 }
 
 /**

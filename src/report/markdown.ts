@@ -59,7 +59,7 @@ function comparisonTable(result: StudyResult): string {
     row.isReference ? '100 (reference)' : estimateWords(row.strength, '%'),
     valueWords(row.residual, 'ΔE00'),
     estimateWords(row.rubOut, 'ΔE*ab'),
-    row.diagnosis ?? '–',
+    row.diagnosis === undefined ? '–' : `${row.diagnosis}, ${row.certainty}`,
     OUTCOME_WORDS[row.outcome],
   ]);
   return table(header, rows);

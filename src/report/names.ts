@@ -8,7 +8,7 @@ export interface Names {
   readonly short: (id: string) => string;
 }
 
-const SHORT = 13;
+const SHORT = 14;
 
 /** The names of a study; an id that it doesn't describe stands for itself. */
 export function namesOf({ packages, paints }: Pick<StudyResult, 'packages' | 'paints'>): Names {

@@ -1,6 +1,6 @@
-import type { Outcome, RubOutDiagnosis } from '../rubout/index.js';
+import type { Outcome, RubOutCertainty, RubOutDiagnosis } from '../rubout/index.js';
 import type { StrengthCriterion, StrengthFinding } from '../strength/index.js';
-import type { ComputedQuantity } from '../study/index.js';
+import { quantityName } from '../study/index.js';
 
 /** The outcomes as they are written everywhere, so that none is shown by colour alone. */
 export const OUTCOME_WORDS: Readonly<Record<Outcome, string>> = {
@@ -17,6 +17,13 @@ export const DIAGNOSIS_WORDS: Readonly<Record<RubOutDiagnosis, string>> = {
   'pigments-separated': 'pigments separated',
   'uneven-film': 'uneven film',
   undetermined: 'cause undetermined',
+};
+
+/** How sure a diagnosis is. */
+export const CERTAINTY_WORDS: Readonly<Record<RubOutCertainty, string>> = {
+  proven: 'proven',
+  indicated: 'indicated',
+  'not-shown': 'not ruled out',
 };
 
 /** The criteria of strength. */
@@ -37,20 +44,8 @@ export const FINDING_WORDS: Readonly<Record<StrengthFinding, string>> = {
   undecided: 'not proven different',
 };
 
-const QUANTITY_WORDS: Readonly<Record<ComputedQuantity, string>> = {
-  strength: 'Relative tinting strength',
-  residual: 'Residual difference at equal strength',
-  'rub-out': 'Rub-out difference',
-  'strength-after-storage': 'Strength after storage',
-  'rub-out-after-storage': 'Rub-out difference after storage',
-  'time-to-reference': 'Grinding time to the strength of the reference',
-  'time-to-95': 'Grinding time to 95 % of the final strength',
-  'optimum-dosage': 'Dosage at the start of the plateau',
-  'additive-share': 'Additive in the finished colorant',
-};
-
-/** A quantity as it stands in a table; a supplied one keeps the name the study gives it, with a capital. */
+/** A quantity as it stands in a table, with a capital. */
 export function quantityWords(quantity: string): string {
-  if (Object.hasOwn(QUANTITY_WORDS, quantity)) return QUANTITY_WORDS[quantity as ComputedQuantity];
-  return quantity.charAt(0).toUpperCase() + quantity.slice(1);
+  const name = quantityName(quantity);
+  return name.charAt(0).toUpperCase() + name.slice(1);
 }

@@ -52,9 +52,3 @@ export function text(
 export function segment(x1: number, y1: number, x2: number, y2: number, className: string): Markup {
   return element('line', { x1: at(x1), y1: at(y1), x2: at(x2), y2: at(y2), class: className });
 }
-
-/** Cuts a name to the room there is for it; the whole name stands in the text beside the figure. */
-export function shorten(name: string, length: number): string {
-  const characters = [...name];
-  return characters.length <= length ? name : `${characters.slice(0, length - 1).join('')}…`;
-}

@@ -1,7 +1,8 @@
 import { scaleLinear } from 'd3-scale';
 import { element, type Markup } from '../html/element.js';
+import { shorten } from '../shorten.js';
 import { bottomAxis } from './axis.js';
-import { at, figure, segment, shorten, text } from './figure.js';
+import { at, figure, segment, text } from './figure.js';
 import { marker, type SeriesStyle } from './series-style.js';
 
 /** One figure with its interval: a dot with whiskers. */
@@ -36,8 +37,8 @@ export interface IntervalChart {
 
 const WIDTH = 360;
 const ROW = 24;
-const LEFT = 92;
-const RIGHT = WIDTH - 50;
+const LEFT = 102;
+const RIGHT = WIDTH - 48;
 
 /** Dot-and-whisker chart: the interval as a line with end caps, the figure as the mark of its package. */
 export function intervalChart({ id, title, description, axisLabel, rows, lines, domain }: IntervalChart): Markup {
@@ -67,7 +68,7 @@ function drawRow(row: IntervalRow, scale: (value: number) => number, y: number):
   return element(
     'g',
     {},
-    text(4, y + 4, shorten(label, 15)),
+    text(0, y + 4, shorten(label, 15)),
     low !== undefined &&
       high !== undefined &&
       element('path', {

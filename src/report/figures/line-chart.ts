@@ -1,8 +1,9 @@
 import { type ScaleLinear, scaleLinear } from 'd3-scale';
 import { line } from 'd3-shape';
 import { element, type Markup } from '../html/element.js';
+import { shorten } from '../shorten.js';
 import { bottomAxis, leftAxis } from './axis.js';
-import { at, figure, segment, shorten, text } from './figure.js';
+import { at, figure, segment, text } from './figure.js';
 import { marker, type SeriesStyle } from './series-style.js';
 import { spreadLabels } from './spread-labels.js';
 
@@ -38,7 +39,7 @@ export interface LineChart {
 
 const WIDTH = 360;
 const LEFT = 40;
-const RIGHT = WIDTH - 86;
+const RIGHT = WIDTH - 112;
 const TOP = 26;
 
 /** Line chart whose curves are named at their right end, so that no key is needed. */
@@ -107,7 +108,7 @@ function drawLabels(series: readonly Series[], xScale: Scale, yScale: Scale, bot
         d: `M${at(ends[i].x + 2)} ${at(ends[i].y)}L${RIGHT + 10} ${at(heights[i])}`,
       }),
       marker(RIGHT + 16, heights[i], style, 30),
-      text(RIGHT + 23, heights[i] + 3.5, shorten(label, 11)),
+      text(RIGHT + 23, heights[i] + 3.5, shorten(label, 14)),
     ]),
   );
 }

@@ -1,6 +1,7 @@
 import { scaleLinear } from 'd3-scale';
 import { element, type Markup } from '../html/element.js';
-import { at, figure, segment, shorten, text } from './figure.js';
+import { shorten } from '../shorten.js';
+import { at, figure, segment, text } from './figure.js';
 import { marker, type SeriesStyle } from './series-style.js';
 import { spreadLabels } from './spread-labels.js';
 
@@ -26,10 +27,10 @@ export interface RubOutPlane {
 }
 
 const WIDTH = 360;
-const SIDE = 220;
-const LEFT = 34;
+const SIDE = 186;
+const LEFT = 38;
 const TOP = 26;
-const STRIP = LEFT + SIDE + 34;
+const STRIP = LEFT + SIDE + 22;
 
 /**
  * Δb* over Δa* with the limit as a circle, and ΔL* beside it on the same scale with the limit as two lines. A difference is
@@ -93,7 +94,7 @@ function drawNames(points: readonly RubOutPoint[], y: (value: number) => number,
         class: `${style.className} leader`,
         d: `M${STRIP + 17} ${at(y(dL))}L${STRIP + 28} ${at(heights[i])}`,
       }),
-      text(STRIP + 31, heights[i] + 3.5, shorten(label, 6)),
+      text(STRIP + 30, heights[i] + 3.5, shorten(label, 14)),
     ]),
   );
 }

@@ -12,6 +12,7 @@ export function colourTable(result: StudyResult): Markup {
   const differences = ['ΔL*', 'Δa*', 'Δb*', 'ΔC*ab', 'ΔH*ab', 'ΔE00'];
   return dataTable({
     caption: 'Colours of the unrubbed areas, and the rub-out difference (rubbed minus unrubbed) in its parts.',
+    compact: true,
     columns: [
       { heading: 'Package' },
       ...['L*', 'a*', 'b*', ...differences].map((heading) => ({ heading, numeric: true })),

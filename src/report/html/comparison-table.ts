@@ -44,7 +44,9 @@ function rowOf(row: ComparisonRow): Row {
         row.cell.shadeChange === true && element('span', { class: 'aside' }, 'shade change'),
       ],
       estimateWords(row.rubOut, 'ΔE*ab'),
-      row.diagnosis ?? '–',
+      row.diagnosis === undefined
+        ? '–'
+        : [row.diagnosis, row.certainty !== undefined && element('span', { class: 'aside' }, row.certainty)],
       outcomeMark(row.outcome),
     ],
   };

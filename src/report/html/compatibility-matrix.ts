@@ -31,8 +31,8 @@ export function compatibilityMatrix({ packages, paints, cells }: StudyResult): M
 function pair(cell: Cell | undefined): Child {
   if (!cell) return 'not read';
   const figures = [
-    cell.strength && `S ${valueWords(cell.strength.percent, '%')}`,
-    cell.rubOut && `R ${valueWords(cell.rubOut.difference.dEab, 'ΔE*ab')}`,
+    cell.strength && `S\u00a0${valueWords(cell.strength.percent, '%')}`,
+    cell.rubOut && `R\u00a0${valueWords(cell.rubOut.difference.dEab, 'ΔE*ab')}`,
   ].filter((text) => text !== undefined);
   return [outcomeMark(cell.outcome), element('span', { class: 'aside' }, figures.join(' · '))];
 }

@@ -1,5 +1,6 @@
 import type { StudyResult } from '../../study/index.js';
 import { comparisonRows, diagnosisOf } from '../comparison-row.js';
+import { CERTAINTY_WORDS } from '../words.js';
 import { element, type Markup } from './element.js';
 import { sentences } from './section.js';
 
@@ -11,9 +12,9 @@ export function rubOutFindings(result: StudyResult): Markup[] {
       element(
         'div',
         { class: 'finding' },
-        element('h3', {}, `${name} in ${paint}: ${diagnosisOf(rubOut)}`),
+        element('h3', {}, `${name} in ${paint}: ${diagnosisOf(rubOut)}, ${CERTAINTY_WORDS[rubOut.certainty]}`),
         sentences(rubOut.evidence.map(({ statement }) => statement)),
-        rubOut.next.length > 0 && element('p', {}, 'To settle it: ', rubOut.next.join(' ')),
+        rubOut.next.length > 0 && [element('p', {}, 'What would settle it:'), sentences(rubOut.next)],
       ),
     ];
   });

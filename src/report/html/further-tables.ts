@@ -1,5 +1,5 @@
 import { STRENGTH_CRITERIA } from '../../strength/index.js';
-import type { Figure, StudyResult } from '../../study/index.js';
+import type { Cell, Figure, StudyResult } from '../../study/index.js';
 import { comparisonRows } from '../comparison-row.js';
 import { estimateWords, intervalWords, valueWords } from '../estimate-words.js';
 import { withUnit } from '../format.js';
@@ -12,24 +12,22 @@ import { dataTable } from './table.js';
 export function criterionSpreadTable(result: StudyResult): Markup | undefined {
   const rows = comparisonRows(result).filter(({ cell }) => cell.strengthByCriterion !== undefined);
   if (rows.length === 0) return undefined;
+  const paints = [...new Set(rows.map(({ cell }) => cell.paint))];
   return dataTable({
     caption: 'Strength by each criterion, %. Where the criteria disagree, the trial differs in shade.',
     columns: [
       { heading: 'Package' },
-      { heading: 'Paint' },
       ...STRENGTH_CRITERIA.map((criterion) => ({ heading: CRITERION_WORDS[criterion], numeric: true })),
     ],
-    groups: [
-      {
-        rows: rows.map(({ package: name, paint, cell }) => ({
-          cells: [
-            name,
-            paint,
-            ...STRENGTH_CRITERIA.map((criterion) => valueWords(cell.strengthByCriterion?.[criterion], '%')),
-          ],
-        })),
-      },
-    ],
+    groups: paints.map((id) => {
+      const own = rows.filter(({ cell }) => cell.paint === id);
+      const figures = (cell: Cell) =>
+        STRENGTH_CRITERIA.map((criterion) => valueWords(cell.strengthByCriterion?.[criterion], '%'));
+      return {
+        heading: own[0].paint,
+        rows: own.map(({ package: name, cell }) => ({ cells: [name, ...figures(cell)] })),
+      };
+    }),
   });
 }
 

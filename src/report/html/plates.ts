@@ -56,7 +56,7 @@ function captionOf({ package: name, paint, isReference }: ComparisonRow): string
 function curvesOf({ spectra, strength }: Cell, surface: Surface | undefined) {
   const reflectance: TintCurves = [
     ...(strength ? [['reference', spectra.reference] as const] : []),
-    [strength ? 'unrubbed' : 'reference', spectra.unrubbed],
+    ['unrubbed', spectra.unrubbed],
     ...(spectra.rubbed ? [['rubbed', spectra.rubbed] as const] : []),
   ];
   const ratio: TintCurves = reflectance.map(([name, values]) => [

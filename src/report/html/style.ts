@@ -36,14 +36,16 @@ tbody tr+tr>*{border-top:1px solid var(--grid)}
 tbody+tbody tr:first-child>*{border-top:1px solid var(--rule)}
 .group th{font-weight:600;padding-top:.7rem}
 .numeric{text-align:right}
+.numeric+:not(.numeric){padding-left:.9rem}
+thead th{overflow-wrap:break-word}
 td.numeric{white-space:nowrap}
 .aside{display:block;color:var(--soft);font-size:.92em}
 .outcome{font-weight:600;white-space:nowrap}
 .meets{color:var(--meets)}.fails{color:var(--fails)}.undecided{color:var(--undecided)}
 figure{margin:1rem 0 1.75rem}
-.grid{display:grid;grid-template-columns:repeat(auto-fill,minmax(min(100%,19.5rem),1fr));gap:1.25rem 1.5rem;align-items:start}
+.grid{display:grid;grid-template-columns:repeat(auto-fit,minmax(min(100%,19.5rem),1fr));gap:1.25rem 1.5rem;align-items:start}
 .panel-heading{margin:0 0 .2rem;font-size:.85rem;font-weight:600}
-svg{display:block;width:100%;max-width:27rem;height:auto;font-size:11px;font-variant-numeric:tabular-nums lining-nums;overflow:visible}
+svg{display:block;width:100%;max-width:27rem;height:auto;font-size:12px;font-variant-numeric:tabular-nums lining-nums;overflow:visible}
 svg text{fill:var(--ink)}
 .axis text{fill:var(--soft)}
 .axis .axis-label{fill:var(--ink)}
@@ -74,7 +76,12 @@ table,caption,tbody,tr,th,td{display:block}
 table{font-size:.88rem}
 tbody tr+tr>*,tbody+tbody tr:first-child>*{border-top:0}
 tbody tr{border-top:1px solid var(--rule);padding:.45rem 0}
-th,td,.group th{padding:.08rem 0}
+th,td,.group th,.numeric+:not(.numeric){padding:.08rem 0}
+td.missing{display:none!important}
+.compact tr:not(.group){display:flex;flex-wrap:wrap;gap:0 1rem}
+.compact tbody th{flex:0 0 100%}
+.compact td,.compact td.numeric{display:block;flex:0 0 6.6rem}
+.compact td::before{content:attr(data-label) " "}
 tbody th{font-weight:600}
 .group{background:var(--tint);border-top:1px solid var(--ink)}
 .group th{padding:.1rem .4rem}

@@ -23,16 +23,18 @@ export interface Table {
   readonly caption: string;
   readonly columns: readonly Column[];
   readonly groups: readonly RowGroup[];
+  /** Short figures, which a narrow screen sets side by side. */
+  readonly compact?: boolean;
 }
 
 /**
  * A table that a narrow screen shows as a list of its rows, each cell behind the heading of its column. The roles are
  * written out because that list would otherwise not be read as a table.
  */
-export function dataTable({ caption, columns, groups }: Table): Markup {
+export function dataTable({ caption, columns, groups, compact }: Table): Markup {
   return element(
     'table',
-    { role: 'table' },
+    { role: 'table', class: compact && 'compact' },
     element('caption', {}, caption),
     element(
       'thead',
@@ -65,9 +67,10 @@ function rowGroup({ heading, rows }: RowGroup, columns: readonly Column[]): Mark
         { role: 'row', class: className },
         cells.map((cell, i) => {
           const { heading: label, numeric } = columns[i];
+          const className = [numeric && 'numeric', cell === '–' && 'missing'].filter(Boolean).join(' ');
           return i === 0
             ? element('th', { scope: 'row', role: 'rowheader' }, cell)
-            : element('td', { role: 'cell', class: numeric && 'numeric', 'data-label': label }, fragment(cell));
+            : element('td', { role: 'cell', class: className || undefined, 'data-label': label }, fragment(cell));
         }),
       ),
     ),

@@ -7,10 +7,13 @@ const WIDE =
   /[\p{Script=Han}\p{Script=Hangul}\p{Script=Hiragana}\p{Script=Katakana}\u3000-\u303f\uff01-\uff60]|\p{Emoji_Presentation}/u;
 const graphemes = new Intl.Segmenter('en', { granularity: 'grapheme' });
 
-/** Columns that a text takes on a terminal: two for a wide character, none for a combining mark. */
+/** The escapes by which this room colours text. */
+const COLOUR = new RegExp(`${String.fromCharCode(27)}\\[[\\d;]*m`, 'g');
+
+/** Columns that a text takes on a terminal: two for a wide character, none for a combining mark or a colour. */
 export function displayWidth(text: string): number {
   let width = 0;
-  for (const { segment } of graphemes.segment(text)) width += WIDE.test(segment) ? 2 : 1;
+  for (const { segment } of graphemes.segment(text.replace(COLOUR, ''))) width += WIDE.test(segment) ? 2 : 1;
   return width;
 }
 

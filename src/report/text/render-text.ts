@@ -1,15 +1,16 @@
 import type { Outcome } from '../../rubout/index.js';
 import type { StudyResult } from '../../study/index.js';
-import { comparisonRows } from '../comparison-row.js';
+import { type ComparisonRow, comparisonRows, type Estimate } from '../comparison-row.js';
 import { criterionGroups } from '../criterion-group.js';
 import { estimateWords, valueWords } from '../estimate-words.js';
 import { limitWords } from '../limit-words.js';
 import { namesOf } from '../names.js';
 import { rankingSentences } from '../ranking-sentences.js';
+import { shorten } from '../shorten.js';
 import { OUTCOME_WORDS } from '../words.js';
 import { displayWidth, plainText, wrap } from './plain-text.js';
 import { type TextStyle, textStyle } from './text-style.js';
-import { type TextColumn, textTable } from './text-table.js';
+import { type TextColumn, tableWidth, textTable } from './text-table.js';
 
 /** How the text is laid out. */
 export interface RenderTextOptions {
@@ -49,54 +50,91 @@ export function renderText(result: StudyResult, { width = 100, colour = false }:
 }
 
 const COLUMNS: readonly TextColumn[] = [
-  { heading: 'Paint', side: 'right' },
   { heading: 'Package', side: 'right' },
   { heading: 'Strength, %', side: 'left' },
-  { heading: 'Residual ΔE00', side: 'left' },
-  { heading: 'Rub-out ΔE*ab', side: 'left' },
-  { heading: 'Diagnosis', side: 'right' },
+  { heading: 'Residual\nΔE00', side: 'left' },
+  { heading: 'Rub-out\nΔE*ab', side: 'left' },
   { heading: 'Outcome', side: 'right' },
+  { heading: 'Diagnosis of the rub-out', side: 'right' },
 ];
+const NARROW = COLUMNS.slice(0, -1);
+/** A name cut shorter than this says too little. */
+const SHORTEST_NAME = 12;
 
+/** The comparison paint by paint, as wide as the terminal allows: with the diagnoses beside it, below it, or as a list. */
 function comparison(result: StudyResult, width: number, style: TextStyle): string[] {
   const rows = comparisonRows(result);
-  const cells = rows.map((row) => [
-    row.paint,
-    row.package,
-    row.isReference ? '100 (reference)' : estimateWords(row.strength, '%'),
-    valueWords(row.residual, 'ΔE00'),
-    estimateWords(row.rubOut, 'ΔE*ab'),
-    row.diagnosis ?? '–',
-    OUTCOME_WORDS[row.outcome],
-  ]);
-  const outcomes = rows.map(({ outcome }) => outcome);
-  const table = textTable(
-    COLUMNS,
-    cells.map((row) => row.map(plainText)),
+  const cells = rows.map((row) =>
+    [
+      row.package,
+      row.isReference ? '100 (reference)' : estimateText(row.strength, '%'),
+      valueWords(row.residual, 'ΔE00'),
+      estimateText(row.rubOut, 'ΔE*ab'),
+      OUTCOME_WORDS[row.outcome],
+      row.diagnosis === undefined ? '–' : `${row.diagnosis}, ${row.certainty}`,
+    ].map(plainText),
   );
-  const [heading, rule, ...body] = table;
-  if (displayWidth(heading) > width) return cells.flatMap((row, i) => asList(row.map(plainText), outcomes[i], style));
+  const wide = tableWidth(COLUMNS, cells) <= width;
+  const columns = wide ? COLUMNS : NARROW;
+  const fitted = withNamesCut(columns, cells, width);
+  if (!fitted) return rows.flatMap((row, i) => asList(row, cells[i], style));
+  const lines = textTable(columns, fitted);
+  const heading = lines.slice(0, -rows.length);
+  const body = lines.slice(-rows.length);
   return [
-    style.bold(heading),
-    rule,
-    ...body.map((line, i) => markEnd(line, cells[i][6], outcomes[i], style)),
+    ...heading.slice(0, -1).map(style.bold),
+    heading[heading.length - 1],
+    ...rows.flatMap((row, i) => [
+      ...(row.cell.paint === rows[i - 1]?.cell.paint ? [] : [...(i > 0 ? [''] : []), style.bold(plainText(row.paint))]),
+      markOutcome(body[i], row.outcome, fitted[i], style),
+    ]),
+    '',
     style.faint('In brackets: 95 % interval.'),
+    ...(wide ? [] : rows.flatMap((row) => diagnosisLines(row, width))),
   ];
 }
 
-/** The outcome is the last thing on its line, so it can be marked without disturbing the columns. */
-function markEnd(line: string, word: string, outcome: Outcome, style: TextStyle): string {
-  const end = line.lastIndexOf(word);
-  return line.slice(0, end) + style.outcome(word, outcome) + line.slice(end + word.length);
+/** Value and interval, with a dash in between where no minus sign could be misread for it. */
+function estimateText(estimate: Estimate | undefined, unit: string): string {
+  const words = estimateWords(estimate, unit);
+  return estimate?.interval && estimate.interval.low >= 0 ? words.replace(' to ', '–') : words;
 }
 
-function asList(cells: readonly string[], outcome: Outcome, style: TextStyle): string[] {
-  const [paint, name, ...figures] = cells;
+/** Rows whose names are cut to fit the terminal; undefined where they would be too short or alike. */
+function withNamesCut(
+  columns: readonly TextColumn[],
+  cells: readonly (readonly string[])[],
+  width: number,
+): readonly (readonly string[])[] | undefined {
+  const longest = Math.max(...cells.map(([name]) => displayWidth(name)));
+  const room = longest - Math.max(0, tableWidth(columns, cells) - width);
+  if (room >= longest) return cells;
+  if (room < SHORTEST_NAME) return undefined;
+  const cut = cells.map(([name, ...rest]) => [shorten(name, room), ...rest]);
+  const count = (rows: readonly (readonly string[])[]) => new Set(rows.map(([name]) => name)).size;
+  return count(cut) === count(cells) ? cut : undefined;
+}
+
+/** Marks the outcome on a line of the table; the diagnosis after it can't hold the same word before it. */
+function markOutcome(line: string, outcome: Outcome, cells: readonly string[], style: TextStyle): string {
+  const word = OUTCOME_WORDS[outcome];
+  // behind the name, which may hold any word
+  const at = line.indexOf(`  ${word}`, cells[0].length) + 2;
+  return line.slice(0, at) + style.outcome(word, outcome) + line.slice(at + word.length);
+}
+
+function diagnosisLines({ cell, diagnosis, certainty, ...row }: ComparisonRow, width: number): string[] {
+  if (cell.rubOut === undefined || cell.rubOut.diagnosis === 'none') return [];
+  return wrap(plainText(`${row.package} in ${row.paint}: ${diagnosis}, ${certainty}.`), width);
+}
+
+function asList({ paint, outcome }: ComparisonRow, cells: readonly string[], style: TextStyle): string[] {
+  const [name, ...figures] = cells;
   return [
-    style.bold(`${name} in ${paint}`),
+    style.bold(`${name} in ${plainText(paint)}`),
     ...figures.map((figure, i) => {
-      const shown = i === figures.length - 1 ? style.outcome(figure, outcome) : figure;
-      return `  ${COLUMNS[i + 2].heading}: ${shown}`;
+      const heading = COLUMNS[i + 1].heading.replace('\n', ' ');
+      return `  ${heading}: ${heading === 'Outcome' ? style.outcome(figure, outcome) : figure}`;
     }),
     '',
   ];
