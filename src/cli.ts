@@ -8,7 +8,9 @@ import { type Measurement, readMeasurements } from './exchange/index.js';
 import { renderHtml, renderInspection, renderMarkdown, renderText, toCsv } from './report/index.js';
 import { evaluateStudy, parseStudy, type StudyResult } from './study/index.js';
 
-const { version } = JSON.parse(readFileSync(new URL('../package.json', import.meta.url), 'utf8')) as { version: string };
+const { version } = JSON.parse(readFileSync(new URL('../package.json', import.meta.url), 'utf8')) as {
+  version: string;
+};
 
 const EXIT = { meets: 0, fails: 1, undecided: 2, usage: 64, data: 65 } as const;
 

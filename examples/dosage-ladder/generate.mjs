@@ -1,5 +1,5 @@
 // Writes readings.csv and truth.json. Invented scenario: one polymeric dispersant for a violet pigment at eight dosages, each let
-// down in one white paint, two drawdowns a dosage, beside the package in use.
+// down in one white paint, three drawdowns a dosage, beside the package in use.
 // Run it with `node examples/dosage-ladder/generate.mjs`; the same seed gives the same files.
 import {
   delimitedText,
@@ -12,7 +12,7 @@ import {
 
 export const SEED = 20263;
 const DOSAGES = [4, 6, 8, 10, 12, 14, 17, 20];
-const REPLICATES = 2;
+const REPLICATES = 3;
 /** Film-to-film scatter of the tinting strength. Standard deviation, relative. */
 const FILM_SCATTER = 0.006;
 

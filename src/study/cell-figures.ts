@@ -12,8 +12,11 @@ export interface CellFindings {
 }
 
 /** A figure of a computed quantity, with the unit that belongs to it. */
-export function computedFigure(quantity: ComputedQuantity, rest: Omit<Figure, 'quantity' | 'unit'>): Figure {
-  return { quantity, unit: COMPUTED_QUANTITIES[quantity], ...rest };
+export function computedFigure(
+  quantity: Exclude<ComputedQuantity, 'optimum-dosage'>,
+  rest: Omit<Figure, 'quantity' | 'unit'>,
+): Figure {
+  return { quantity, unit: COMPUTED_QUANTITIES[quantity].unit, ...rest };
 }
 
 /**
@@ -58,7 +61,7 @@ export function suppliedFigures({ supplied = [] }: StudyPackage, paint?: string)
 }
 
 function strengthFigure(
-  quantity: ComputedQuantity,
+  quantity: 'strength' | 'strength-after-storage',
   { percent, interval, criterion, replicates }: StrengthSummary,
 ): Figure {
   return computedFigure(quantity, {
@@ -70,7 +73,7 @@ function strengthFigure(
   });
 }
 
-function rubOutFigure(quantity: ComputedQuantity, rubOut: RubOutResult): Figure {
+function rubOutFigure(quantity: 'rub-out' | 'rub-out-after-storage', rubOut: RubOutResult): Figure {
   return computedFigure(quantity, {
     value: rubOut.difference.dEab,
     interval: rubOut.interval?.dEab,

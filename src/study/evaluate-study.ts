@@ -59,7 +59,12 @@ export async function evaluateStudy(study: Study, measurements: readonly Measure
       statements: methodStatements(study),
     },
     unusedReadings: unused,
-    warnings: [...unusedWarning(unused), ...cellWarnings(cells), ...missingCells(study, cells)],
+    warnings: [
+      ...unusedWarning(unused),
+      ...cellWarnings(cells),
+      ...seriesWarnings(series),
+      ...missingCells(study, cells),
+    ],
   };
 }
 
@@ -115,6 +120,14 @@ function cellWarnings(cells: readonly Cell[]): Warning[] {
       message,
       place: `${cell.package} in ${cell.paint}${place ? `, ${place}` : ''}`,
     }));
+  });
+}
+
+function seriesWarnings({ grind, dosage }: Series): Warning[] {
+  return [...grind, ...dosage].flatMap(({ package: id, paint, fit, reason }) => {
+    const place = `${id} in ${paint}`;
+    const notes = reason === undefined ? [] : [{ code: 'no-fit', message: `There is no curve: ${reason}`, place }];
+    return [...notes, ...(fit?.warnings ?? []).map((warning) => ({ ...warning, place: `${place}, ${warning.place}` }))];
   });
 }
 

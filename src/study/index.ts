@@ -1,6 +1,6 @@
 export { evaluateStudy } from './evaluate-study.js';
 export { parseStudy } from './parse-study.js';
-export { COMPUTED_QUANTITIES, type ComputedQuantity } from './quantities.js';
+export { COMPUTED_QUANTITIES, type ComputedQuantity, quantityName } from './quantities.js';
 export type {
   Cell,
   CellColours,

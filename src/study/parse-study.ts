@@ -1,6 +1,6 @@
 import type * as z from 'zod/mini';
 import { TintladderError } from '../errors.js';
-import { unitOf } from './quantities.js';
+import { isComputed, unitOf } from './quantities.js';
 import { placeholdersIn } from './sample-pattern.js';
 import type { Study } from './study.js';
 import { studySchema } from './study-schema.js';
@@ -81,8 +81,7 @@ function checkRules({ readings, packages, paints }: Study): void {
 function checkCriteria({ criteria, packages }: Study): void {
   const supplied = packages.flatMap(({ supplied = [] }) => supplied);
   supplied.forEach(({ quantity, unit }) => {
-    const own = unitOf(quantity);
-    if (own !== undefined) {
+    if (isComputed(quantity)) {
       throw invalid('packages.supplied', quantity, `a quantity that is not computed from readings (${unit})`);
     }
   });

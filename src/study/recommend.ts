@@ -1,3 +1,4 @@
+import { quantityName } from './quantities.js';
 import { type Contender, worstFigure } from './rank-packages.js';
 import type { Cell, Judgement, Ranking, Recommendation } from './result.js';
 import type { Study } from './study.js';
@@ -40,9 +41,14 @@ export function recommend(
         : best.interval.high < (next.interval?.low ?? next.value)
       : undefined;
   const what = first === study.reference ? `Stay with ${nameOf(first)}` : `${nameOf(first)} is recommended`;
-  const where = study.paints.length > 1 ? `in all ${study.paints.length} paints` : `in ${study.paints[0].name}`;
+  const where =
+    study.paints.length === 1
+      ? `in ${study.paints[0].name}`
+      : study.paints.length === 2
+        ? 'in both paints'
+        : `in all ${study.paints.length} paints`;
   const worst = study.paints.length > 1 ? ', in the paint where it does worst,' : '';
-  const figure = best ? ` Its ${ranking.by}${worst} is ${figureText(best)}` : '';
+  const figure = best ? ` Its ${quantityName(ranking.by)}${worst} is ${figureText(best)}` : '';
   const lead =
     second === undefined
       ? '.'
@@ -74,5 +80,5 @@ function describe(judgement: Judgement, { paints }: Study): string {
   const { quantity, paint, readingsNeeded } = judgement;
   const place = paint === undefined ? '' : ` in ${paints.find(({ id }) => id === paint)?.name ?? paint}`;
   const more = readingsNeeded === undefined ? '' : `; about ${readingsNeeded} readings a side would decide it`;
-  return `${quantity}${place} is ${figureText(judgement)} against ${limitText(judgement)}${more}`;
+  return `${quantityName(quantity)}${place} is ${figureText(judgement)} against ${limitText(judgement)}${more}`;
 }

@@ -1,6 +1,6 @@
 import type { Grid, Lab, Viewing, Warning } from '../colorimetry/index.js';
 import type { Interval, Limit, Outcome, RubOutResult } from '../rubout/index.js';
-import type { DosageLadderFit, GrindCurveFit } from '../strength/fits/index.js';
+import type { DosageLadderFit, GrindCurveFit, GrindingTimeSaved } from '../strength/fits/index.js';
 import type { StrengthCriterion, StrengthResult, Surface } from '../strength/index.js';
 import type { StudyPackage, StudyPaint } from './study.js';
 
@@ -120,6 +120,8 @@ export interface GrindSeries {
   readonly paint: string;
   readonly points: readonly { readonly time: number; readonly strength: number }[];
   readonly fit?: GrindCurveFit;
+  /** Against the reference in the same paint, to 90 % of its final strength. */
+  readonly timeSaved?: GrindingTimeSaved;
   /** Why there is no fit. */
   readonly reason?: string;
 }

@@ -1,7 +1,5 @@
-import type { Spectrum } from '../colorimetry/index.js';
 import { TintladderError } from '../errors.js';
-import type { DosageLadderFit, GrindCurveFit } from '../strength/fits/index.js';
-import { relativeTintingStrength, type StrengthOptions } from '../strength/index.js';
+import { meanSpectrum, relativeTintingStrength, type StrengthOptions } from '../strength/index.js';
 import type { AssignedReading } from './assign-readings.js';
 import { computedFigure } from './cell-figures.js';
 import { judgeFigures, outcomeOf } from './judge-figures.js';
@@ -24,30 +22,40 @@ export async function evaluateSeries(study: Study, groups: ReadingGroups): Promi
   const grind: GrindSeries[] = [];
   const dosage: DosageSeries[] = [];
   for (const { id: paint } of study.paints) {
+    const ground: GrindSeries[] = [];
     for (const { id } of study.packages) {
       const own = freshTintsOf(groups, id, paint);
-      const strengths = () => strengthEach(study, groups, paint, own);
+      const place = { package: id, paint };
       if (severalOf(own, 'grindTime')) {
-        const points = pointsOver(own, 'grindTime', strengths()).map(([time, strength]) => ({ time, strength }));
-        grind.push({
-          package: id,
-          paint,
-          points,
-          ...(await attempt(async () => (await loadFits()).fitGrindCurve(points))),
-        });
+        const points = strengthOver(study, groups, paint, own, 'grindTime').map(([time, strength]) => ({
+          time,
+          strength,
+        }));
+        ground.push({ ...place, points, ...(await attempt(async () => (await loadFits()).fitGrindCurve(points))) });
       }
       if (severalOf(own, 'dosage')) {
-        const points = pointsOver(own, 'dosage', strengths()).map(([x, response]) => ({ dosage: x, response }));
-        dosage.push({
-          package: id,
-          paint,
-          points,
-          ...(await attempt(async () => (await loadFits()).fitDosageLadder(points))),
-        });
+        const points = strengthOver(study, groups, paint, own, 'dosage').map(([at, response]) => ({
+          dosage: at,
+          response,
+        }));
+        dosage.push({ ...place, points, ...(await attempt(async () => (await loadFits()).fitDosageLadder(points))) });
       }
     }
+    grind.push(...(await withTimeSaved(ground, study.reference)));
   }
   return { grind, dosage };
+}
+
+async function withTimeSaved(ground: readonly GrindSeries[], reference: string): Promise<GrindSeries[]> {
+  const slow = ground.find((series) => series.package === reference)?.fit;
+  return Promise.all(
+    ground.map(async (series) => {
+      const { fit } = series;
+      if (!slow || !fit || fit === slow) return series;
+      const { fit: timeSaved } = await attempt(async () => (await loadFits()).grindingTimeSaved(slow, fit));
+      return timeSaved ? { ...series, timeSaved } : series;
+    }),
+  );
 }
 
 /** On demand: the linear algebra behind the fits takes half a second to load. */
@@ -66,7 +74,14 @@ function severalOf(readings: readonly AssignedReading[], axis: 'grindTime' | 'do
   return new Set(readings.flatMap((reading) => reading[axis] ?? [])).size > 1;
 }
 
-function strengthEach(study: Study, groups: ReadingGroups, paint: string, own: readonly AssignedReading[]): number[] {
+/** Strength of each reading against the mean of the judged reference, in the order of `axis`. */
+function strengthOver(
+  study: Study,
+  groups: ReadingGroups,
+  paint: string,
+  own: readonly AssignedReading[],
+  axis: 'grindTime' | 'dosage',
+): (readonly [at: number, strength: number])[] {
   const reference = study.packages.find(({ id }) => id === study.reference);
   if (!reference) return [];
   const white = whitesOf(groups, paint);
@@ -76,40 +91,43 @@ function strengthEach(study: Study, groups: ReadingGroups, paint: string, own: r
     surface: study.surface,
     white: white.length > 0 ? white : undefined,
   };
-  const against: readonly Spectrum[] = selectReadings(groups, reference, paint).unrubbed;
-  return own.map(({ spectrum }) => relativeTintingStrength(against, spectrum, options).percent);
-}
-
-function pointsOver(
-  own: readonly AssignedReading[],
-  axis: 'grindTime' | 'dosage',
-  strengths: readonly number[],
-): (readonly [number, number])[] {
+  const against = meanSpectrum(selectReadings(groups, reference, paint).unrubbed);
   return own
-    .flatMap((reading, i) => {
-      const at = reading[axis];
-      return at === undefined ? [] : [[at, strengths[i]] as const];
-    })
+    .flatMap(({ spectrum, [axis]: at }) =>
+      at === undefined ? [] : [[at, relativeTintingStrength(against, spectrum, options).percent] as const],
+    )
     .sort(([a], [b]) => a - b);
 }
 
 /** A cell with the figures that its curves give, judged like the others. */
 export function withSeriesFigures(study: Study, cell: Cell, { grind, dosage }: Series): Cell {
-  const ownGrind = grind.find((series) => series.package === cell.package && series.paint === cell.paint)?.fit;
-  const ownDosage = dosage.find((series) => series.package === cell.package && series.paint === cell.paint)?.fit;
-  const added = [...grindFigures(ownGrind), ...dosageFigures(ownDosage, study)];
+  const own = (series: { readonly package: string; readonly paint: string }) =>
+    series.package === cell.package && series.paint === cell.paint;
+  const added = [...grindFigures(grind.find(own)), ...dosageFigures(dosage.find(own), study)];
   if (added.length === 0) return cell;
   const judgements = [...cell.judgements, ...judgeFigures(added, study.criteria, cell.paint)];
   return { ...cell, figures: [...cell.figures, ...added], judgements, outcome: outcomeOf(judgements) };
 }
 
-function grindFigures(fit: GrindCurveFit | undefined): Figure[] {
-  if (!fit) return [];
-  return [computedFigure('time-to-95', { ...fit.timeTo95, method: `grind curve, ${fit.form} form` })];
+function grindFigures(series: GrindSeries | undefined): Figure[] {
+  const { fit, timeSaved } = series ?? {};
+  const figures: Figure[] = [];
+  if (fit) {
+    const { value, interval, extrapolated } = fit.timeTo95;
+    const method = `grind curve, ${fit.form} form${extrapolated ? ', beyond the last time read' : ''}`;
+    figures.push(computedFigure('time-to-95', { value, interval, method }));
+  }
+  if (timeSaved) {
+    const { value, interval } = timeSaved.saved;
+    const method = `grind curves, both to ${timeSaved.strength.toFixed(1)} %`;
+    figures.push(computedFigure('grinding-time-saved', { value, interval, method }));
+  }
+  return figures;
 }
 
-function dosageFigures(fit: DosageLadderFit | undefined, study: Study): Figure[] {
-  if (fit?.optimum === undefined) return [];
-  const figure = computedFigure('optimum-dosage', { ...fit.optimum, method: 'start of the plateau' });
-  return [{ ...figure, unit: study.dosageUnit ?? '% on pigment' }];
+function dosageFigures(series: DosageSeries | undefined, { dosageUnit = '% on pigment' }: Study): Figure[] {
+  const optimum = series?.fit?.optimum;
+  if (!optimum) return [];
+  const { value, interval } = optimum;
+  return [{ quantity: 'optimum-dosage', unit: dosageUnit, value, interval, method: 'quadratic plateau' }];
 }

@@ -10,7 +10,7 @@ const MAY_IMPORT: Record<string, readonly string[]> = {
   rubout: ['strength', 'colorimetry'],
   exchange: ['colorimetry'],
   study: ['colorimetry', 'strength', 'fits', 'rubout', 'exchange'],
-  report: ['study', 'rubout', 'strength', 'fits', 'colorimetry'],
+  report: ['study', 'exchange', 'rubout', 'strength', 'fits', 'colorimetry'],
 };
 
 // Packages that one room, or one file, has to itself.
