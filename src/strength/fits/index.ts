@@ -1,3 +1,9 @@
+export {
+  type ColorantCoefficients,
+  type ColorantLadder,
+  fitColorantCoefficients,
+  type Reduction,
+} from './colorant-coefficients.js';
 export { type DosageLadderFit, fitDosageLadder } from './fit-dosage-ladder.js';
 export { fitGrindCurve, type GrindCurveOptions } from './fit-grind-curve.js';
 export type { FittedQuantity } from './fitted-quantity.js';
@@ -5,3 +11,13 @@ export type { GrindCurveFit, GrindFormFit } from './grind-curve-fit.js';
 export type { GrindFormName, GrindPoint } from './grind-form.js';
 export { type GrindingTimeSaved, grindingTimeSaved, type TimeSavedOptions } from './grinding-time-saved.js';
 export type { DosagePoint } from './quadratic-plateau.js';
+export {
+  addedKOverS,
+  type ColorantChange,
+  type RelativeChange,
+  type ResolvedChange,
+  type ResolveOptions,
+  resolveColorants,
+  type TintColorant,
+} from './resolve-colorants.js';
+export { type TwoConstantOptions, type TwoConstantStrength, twoConstantStrength } from './two-constant-strength.js';
