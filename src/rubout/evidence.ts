@@ -70,9 +70,10 @@ function strengthEvidence({ strengthChange, difference: { dEab } }: Findings): E
   const where = approximate ? `in ${at}, from Lab values and so approximately` : `at the absorption maximum, ${at}`;
   const size = `${Math.abs(percent).toFixed(1)} %${range} ${percent < 0 ? 'weaker' : 'stronger'}`;
   const share = dEab > 0 ? residual / dEab : 0;
+  const open = interval && interval.low <= 0 && interval.high >= 0 ? ', which is no proven change' : '';
   return [
     {
-      statement: `The rubbed area is ${size} ${where}.`,
+      statement: `The rubbed area is ${size} ${where}${open}.`,
       figures: { percent, ...(interval && { low: interval.low, high: interval.high }) },
     },
     {
