@@ -39,8 +39,10 @@ export interface RubOutOptions {
   readonly repeatability?: number;
   /** Pigments beside the white; several where `colorantChanges` names several. @default 'single-pigment' */
   readonly tint?: Tint;
-  /** Change of each colorant from unrubbed to rubbed, from a resolution of the tint's K/S into its colorants. */
+  /** Change of each colorant from unrubbed to rubbed: `changes` of `resolveColorants` (tintladder/fits). */
   readonly colorantChanges?: readonly ColorantChange[];
+  /** Change of the scattering of the white: `white` of `resolveColorants`, only where it is `separable` from the colorants. */
+  readonly whiteChange?: Omit<ColorantChange, 'name'>;
   /** Any of the lines that the rules draw, over {@link RUB_OUT_THRESHOLDS}. */
   readonly thresholds?: Partial<RubOutThresholds>;
 }
@@ -80,7 +82,7 @@ export function assessRubOut(
   rubbed: RubOutReading | readonly RubOutReading[],
   options: RubOutOptions,
 ): RubOutResult {
-  const { viewing, surface, limit = USUAL_LIMIT, repeatability, colorantChanges = [] } = options;
+  const { viewing, surface, limit = USUAL_LIMIT, repeatability, colorantChanges = [], whiteChange } = options;
   assertPositive(limit, 'options.limit', 'invalid-limit');
   if (repeatability !== undefined) assertPositive(repeatability, 'options.repeatability', 'invalid-option');
   const thresholds = thresholdsFrom(options.thresholds);
@@ -108,6 +110,7 @@ export function assessRubOut(
     bothSigns: bothSignsOf(absorption),
     hasAbsorption: absorption !== undefined,
     movements: tint === 'several-pigments' ? colorantChanges.map(movementOf) : [],
+    whiteMovement: whiteChange ? movementOf({ name: 'the white', ...whiteChange }) : 'unmoved',
   };
   const rule = ruleFor(facts);
   const causes = describeCauses(rule.causes, colorantChanges);
@@ -135,6 +138,7 @@ export function assessRubOut(
       scatter: { unrubbed: unrubbedScatter, rubbed: rubbedScatter },
       replicates,
       colorantChanges,
+      whiteChange,
       reason: rule.reason,
     }),
     next: nextSteps({
@@ -148,6 +152,7 @@ export function assessRubOut(
     }),
     tint,
     ...(colorantChanges.length > 0 && { colorantChanges }),
+    ...(whiteChange && { whiteChange }),
     thresholds,
     viewing,
     ...(surface && { surface }),

@@ -10,7 +10,7 @@ export interface ColorantChange {
   readonly interval?: Interval;
 }
 
-/** Which way a colorant moved: `unknown` where its interval holds zero, or where it has none and nothing proves a change. */
+/** Which way a colorant moved; `unmoved` where its interval holds zero, so that nothing proves a change. */
 export type Movement = 'more' | 'less' | 'unmoved';
 
 /** Without an interval, a change below this share is taken as none. The package's own limit. */

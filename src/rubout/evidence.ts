@@ -15,6 +15,7 @@ export interface Findings {
   readonly scatter: { readonly unrubbed?: number; readonly rubbed?: number };
   readonly replicates: { readonly unrubbed: number; readonly rubbed: number };
   readonly colorantChanges: readonly ColorantChange[];
+  readonly whiteChange?: Omit<ColorantChange, 'name'>;
   /** Why the decision table came out as it did. */
   readonly reason: string;
 }
@@ -26,7 +27,8 @@ export function evidenceOf(findings: Findings): Evidence[] {
     limitEvidence(findings),
     ...scatterEvidence(findings),
     ...strengthEvidence(findings),
-    ...findings.colorantChanges.map(colorantEvidence),
+    ...findings.colorantChanges.map((change) => movementEvidence(change, 'absorbs')),
+    ...(findings.whiteChange ? [movementEvidence({ name: 'The white', ...findings.whiteChange }, 'scatters')] : []),
     { statement: findings.reason, figures: {} },
   ];
 }
@@ -83,7 +85,7 @@ function strengthEvidence({ strengthChange, difference: { dEab } }: Findings): E
   ];
 }
 
-function colorantEvidence(change: ColorantChange): Evidence {
+function movementEvidence(change: ColorantChange, does: 'absorbs' | 'scatters'): Evidence {
   const { name, relative, interval } = change;
   const percent = (value: number) => value * 100;
   const range = interval
@@ -92,7 +94,7 @@ function colorantEvidence(change: ColorantChange): Evidence {
   const size = `${Math.abs(percent(relative)).toFixed(1)} % ${relative < 0 ? 'less' : 'more'}`;
   const proven = movementOf(change) === 'unmoved' ? ', which is no proven change' : '';
   return {
-    statement: `${name} absorbs ${size} in the rubbed area${range}${proven}.`,
+    statement: `${name} ${does} ${size} in the rubbed area${range}${proven}.`,
     figures: { relative, ...(interval && { low: interval.low, high: interval.high }) },
   };
 }

@@ -65,6 +65,7 @@ export interface RubOutResult {
   readonly next: readonly string[];
   readonly tint: Tint;
   readonly colorantChanges?: readonly ColorantChange[];
+  readonly whiteChange?: Omit<ColorantChange, 'name'>;
   readonly thresholds: RubOutThresholds;
   readonly viewing: Viewing;
   readonly surface?: Surface;

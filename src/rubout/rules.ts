@@ -24,6 +24,8 @@ export interface Facts {
   readonly hasAbsorption: boolean;
   /** Which way each colorant moved, where the tint was resolved into them. */
   readonly movements: readonly Movement[];
+  /** Which way the scattering of the white changed, where that can be told from the colorants. */
+  readonly whiteMovement: Movement;
 }
 
 /** One line of the decision table. */
@@ -85,6 +87,12 @@ export const RULES: readonly Rule[] = Object.freeze([
     reason: 'The readings have no K/S, so the change has no direction that would name a pigment.',
   },
   // Direction, by the colorants where the tint was resolved into them
+  {
+    when: (facts) => facts.whiteMovement === 'more' && !resolved(facts),
+    diagnosis: WHITE,
+    causes: [WHITE],
+    reason: 'Rubbing made the white scatter more and left every coloured pigment as it was.',
+  },
   {
     when: (facts) => moved(facts, 'more') > 0 && moved(facts, 'less') > 0,
     diagnosis: SEPARATED,

@@ -8,7 +8,8 @@ import {
   type Reading,
   type Spectrum,
 } from '../../src/index.js';
-import { filmOf, spots, tint, WHITE } from './films.js';
+import { resolveColorants } from '../../src/strength/fits/index.js';
+import { blue, filmOf, spots, tint, WHITE, yellow } from './films.js';
 
 const viewing = D65_10;
 const several = 'several-pigments';
@@ -146,6 +147,33 @@ describe('with the changes of the colorants given', () => {
     const { diagnosis, causes } = assess(change('Blue', 0.2), change('Yellow', -0.1));
     expect(diagnosis).toBe('pigments-separated');
     expect(causes[0].pigments).toEqual(['Blue', 'Yellow']);
+  });
+
+  test('a white that scatters more, and colorants as they were, are a flocculated white', () => {
+    const result = assessRubOut(spots(1.15, 1.15), spots(1, 1), {
+      ...options,
+      colorantChanges: [change('Blue', 0.01), change('Yellow', -0.01)],
+      whiteChange: { relative: 0.15, interval: { low: 0.1, high: 0.2 } },
+    });
+    expect(result).toMatchObject({ diagnosis: 'white-pigment-flocculated', certainty: 'proven', flocculated: true });
+    expect(result.evidence.map(({ statement }) => statement)).toContain(
+      'The white scatters 15.0 % more in the rubbed area (95 % interval 10.0 to 20.0 %).',
+    );
+  });
+
+  test('a resolution of the spectra finds the pigment by itself', () => {
+    const [unrubbed, rubbed] = [spots(0.8, 1), spots(1, 1)];
+    const wavelengths = Array.from({ length: 31 }, (_, i) => 400 + 10 * i);
+    const { changes } = resolveColorants(unrubbed, rubbed, {
+      colorants: [
+        { name: 'Blue', kOverS: wavelengths.map(blue) },
+        { name: 'Yellow', kOverS: wavelengths.map(yellow) },
+      ],
+      white: WHITE,
+    });
+    expect(changes[0].relative).toBeCloseTo(0.25, 2);
+    const { causes } = assessRubOut(unrubbed, rubbed, { ...options, colorantChanges: changes });
+    expect(causes.map(({ pigments }) => pigments)).toEqual([['Blue'], ['Blue']]);
   });
 
   test('several changes make it a tint of several pigments, and contradict a stated single one', () => {
