@@ -40,6 +40,16 @@ describe('a grind curve without noise', () => {
   });
 });
 
+test('an exponential form with noise is the one that scipy 1.x curve_fit finds for the same eight points', () => {
+  const strengths = [52.1, 68.9, 80.7, 88.4, 99.8, 104.9, 109.2, 109.6];
+  const points = TIMES.map((time, i) => ({ time, strength: strengths[i] }));
+  const fit = fitGrindCurve(points, { form: 'exponential', scatter: 'even' });
+  // curve_fit: F∞ 109.86317148, D 80.75024961, τ 14.83285054, s 0.70035782
+  expect(fit.finalStrength.value).toBeCloseTo(109.86317, 4);
+  expect(fit.timeTo90.value).toBeCloseTo(14.83285054 * Math.log(80.75024961 / 10.986317148), 4);
+  expect(fit.residualDeviation).toBeCloseTo(0.70035782, 6);
+});
+
 describe('figures beyond the ladder', () => {
   test('are marked and noted, and the curve for plotting ends with the points', () => {
     const fit = fitGrindCurve(ladder(halfTimeCurve));
