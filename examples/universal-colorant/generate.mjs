@@ -26,7 +26,7 @@ const AMOUNT = { interior: 0.9, facade: 0.7, alkyd: 1, primer: 0.8 };
 export const TRUTH = {
   P: { strength: 100, flocculated: {}, stored: 99.5 },
   Q: { strength: 104, flocculated: {}, stored: 100 },
-  S: { strength: 107, flocculated: { facade: 0.16 }, stored: 97 },
+  S: { strength: 107, flocculated: { facade: 0.16 }, stored: 99 },
 };
 
 export function generate() {

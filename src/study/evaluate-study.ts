@@ -127,7 +127,13 @@ function seriesWarnings({ grind, dosage }: Series): Warning[] {
   return [...grind, ...dosage].flatMap(({ package: id, paint, fit, reason }) => {
     const place = `${id} in ${paint}`;
     const notes = reason === undefined ? [] : [{ code: 'no-fit', message: `There is no curve: ${reason}`, place }];
-    return [...notes, ...(fit?.warnings ?? []).map((warning) => ({ ...warning, place: `${place}, ${warning.place}` }))];
+    return [
+      ...notes,
+      ...(fit?.warnings ?? []).map((warning) => ({
+        ...warning,
+        place: warning.place === undefined ? place : `${place}, ${warning.place}`,
+      })),
+    ];
   });
 }
 
