@@ -12,7 +12,6 @@ export type { GrindFormName, GrindPoint } from './grind-form.js';
 export { type GrindingTimeSaved, grindingTimeSaved, type TimeSavedOptions } from './grinding-time-saved.js';
 export type { DosagePoint } from './quadratic-plateau.js';
 export {
-  addedKOverS,
   type ColorantChange,
   type RelativeChange,
   type ResolvedChange,
@@ -20,4 +19,5 @@ export {
   resolveColorants,
   type TintColorant,
 } from './resolve-colorants.js';
+export { addedKOverS } from './spectral-k-over-s.js';
 export { type TwoConstantOptions, type TwoConstantStrength, twoConstantStrength } from './two-constant-strength.js';

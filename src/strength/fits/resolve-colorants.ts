@@ -9,7 +9,7 @@ import { reflectancePerKOverS, spectralKOverS } from './spectral-k-over-s.js';
 /** A colorant known to be in the tint. */
 export interface TintColorant {
   readonly name: string;
-  /** K/S that it adds to the white at each wavelength of the readings, for any amount; see {@link addedKOverS} */
+  /** K/S that it adds to the white at each wavelength of the readings, for any amount; see `addedKOverS` */
   readonly kOverS: ArrayLike<number>;
 }
 
@@ -164,24 +164,6 @@ export function resolveColorants(
     readings: { unrubbed: before.length, rubbed: after.length },
     warnings: warningsFor(separable, before.length + after.length > 2),
   };
-}
-
-/**
- * K/S that a colorant adds to its white: what {@link resolveColorants} takes.
- *
- * @param tint - internal reflectance of a tint with this colorant alone
- * @param white - internal reflectance of the white base, on the same grid
- * @returns K/S of the tint minus that of the white, at each wavelength
- * @throws TintladderError `grid-mismatch`, `zero-reflectance`, `reflectance-out-of-range`
- * @example
- * const flat = (R) => createSpectrum({ start: 400, interval: 10, values: [R, R], scale: 'fraction' });
- * addedKOverS(flat(0.2), flat(0.5))[0] // 1.35
- * @see ISO 18314-2
- */
-export function addedKOverS(tint: Spectrum, white: Spectrum): Float64Array {
-  assertSameGrid(tint, white, 'white');
-  const base = spectralKOverS(white, 'white');
-  return spectralKOverS(tint, 'tint').map((ratio, i) => ratio - base[i]);
 }
 
 function readingsOf(side: Spectrum | readonly Spectrum[], place: string): readonly Spectrum[] {

@@ -1,4 +1,5 @@
 import type { Spectrum } from '../../colorimetry/index.js';
+import { assertSameGrid } from '../../colorimetry/spectrum.js';
 import { ratioOf, unusable } from '../kubelka-munk.js';
 
 /**
@@ -21,4 +22,22 @@ const WHITEST = 0.99;
 export function reflectancePerKOverS(reflectance: number): number {
   const R = Math.min(reflectance, WHITEST);
   return (2 * R * R) / (1 - R * R);
+}
+
+/**
+ * K/S that a colorant adds to its white: what `resolveColorants` takes.
+ *
+ * @param tint - internal reflectance of a tint with this colorant alone
+ * @param white - internal reflectance of the white base, on the same grid
+ * @returns K/S of the tint minus that of the white, at each wavelength
+ * @throws TintladderError `grid-mismatch`, `zero-reflectance`, `reflectance-out-of-range`
+ * @example
+ * const flat = (R) => createSpectrum({ start: 400, interval: 10, values: [R, R], scale: 'fraction' });
+ * addedKOverS(flat(0.2), flat(0.5))[0] // 1.35
+ * @see ISO 18314-2
+ */
+export function addedKOverS(tint: Spectrum, white: Spectrum): Float64Array {
+  assertSameGrid(tint, white, 'white');
+  const base = spectralKOverS(white, 'white');
+  return spectralKOverS(tint, 'tint').map((ratio, i) => ratio - base[i]);
 }
