@@ -24,6 +24,8 @@ const { FAULTS, NOISE_SHAPES, diagnose, coverage } = (await import(
 )) as Simulation;
 
 const SEED = 5;
+/** Milliseconds: only for a machine that is busy with other work. */
+const PATIENCE = 60_000;
 
 test.each(FAULTS)(`three spots and an effect of 1 ΔE*ab: %s is recognised (seed ${SEED})`, (fault) => {
   const films = 60;
@@ -56,18 +58,22 @@ test(`what is proven is right (seed ${SEED})`, () => {
   }
 });
 
-test(`the 95 % intervals of ΔE*ab and ΔE00 hold the truth in 93 to 97 %, down to zero difference (seed ${SEED})`, () => {
-  const shape = NOISE_SHAPES['twice as wide one way'];
-  const cells = [0, 0.2, 0.5, 1, 2].flatMap((trueDifference, i) =>
-    [2, 3, 5].map((spots) =>
-      coverage(library, { films: 120, spots, trueDifference, shape, seed: SEED + 10 * i + spots }),
-    ),
-  );
-  const mean = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0) / values.length;
-  for (const rates of [cells.map(({ dEab }) => dEab), cells.map(({ dE2000 }) => dE2000)]) {
-    expect(mean(rates)).toBeGreaterThanOrEqual(0.93);
-    expect(mean(rates)).toBeLessThanOrEqual(0.97);
-    // of 120 films one cell may miss the band by chance
-    expect(Math.min(...rates)).toBeGreaterThanOrEqual(0.88);
-  }
-});
+test(
+  `the 95 % intervals of ΔE*ab and ΔE00 hold the truth in 93 to 97 %, down to zero difference (seed ${SEED})`,
+  () => {
+    const shape = NOISE_SHAPES['twice as wide one way'];
+    const cells = [0, 0.2, 0.5, 1, 2].flatMap((trueDifference, i) =>
+      [2, 3, 5].map((spots) =>
+        coverage(library, { films: 120, spots, trueDifference, shape, seed: SEED + 10 * i + spots }),
+      ),
+    );
+    const mean = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0) / values.length;
+    for (const rates of [cells.map(({ dEab }) => dEab), cells.map(({ dE2000 }) => dE2000)]) {
+      expect(mean(rates)).toBeGreaterThanOrEqual(0.93);
+      expect(mean(rates)).toBeLessThanOrEqual(0.97);
+      // of 120 films one cell may miss the band by chance
+      expect(Math.min(...rates)).toBeGreaterThanOrEqual(0.88);
+    }
+  },
+  PATIENCE,
+);
