@@ -11,8 +11,8 @@ export interface DifferenceInterval {
   readonly dE2000: Interval;
   readonly level: 0.95;
   readonly basis: 'replicates' | 'repeatability';
-  /** Of the scatter in one direction; Infinity where the repeatability is stated. */
-  readonly degreesOfFreedom: number;
+  /** Of the scatter in one direction; absent where the repeatability is stated and so taken as known. */
+  readonly degreesOfFreedom?: number;
 }
 
 /** What the spots, or a stated repeatability, tell of the scatter of the difference. */
@@ -132,7 +132,7 @@ function intervals(
     dE2000: { low: even.low * stretch, high: even.high * stretch },
     level: 0.95,
     basis: stated === undefined ? 'replicates' : 'repeatability',
-    degreesOfFreedom,
+    ...(Number.isFinite(degreesOfFreedom) && { degreesOfFreedom }),
   };
 }
 

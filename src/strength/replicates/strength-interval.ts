@@ -6,8 +6,8 @@ export interface StrengthInterval {
   readonly high: number;
   /** Standard deviation of the strength itself, not of one reading: what the interval is made of. */
   readonly standardDeviation: number;
-  /** By Welch and Satterthwaite, so mostly a fraction; Infinity where the repeatability is stated. */
-  readonly degreesOfFreedom: number;
+  /** By Welch and Satterthwaite, so mostly a fraction; absent where the repeatability is stated and so taken as known. */
+  readonly degreesOfFreedom?: number;
   readonly level: 0.95;
   readonly basis: 'replicates' | 'repeatability';
 }
@@ -53,7 +53,7 @@ export function intervalFromReplicates(
   if (!(Math.sqrt(variance) > ROUNDING)) return undefined;
   const degreesOfFreedom =
     1 / shares.reduce((sum, share) => sum + (share.variance / variance) ** 2 / share.degreesOfFreedom, 0);
-  return intervalOf(percent, Math.sqrt(variance), degreesOfFreedom, 'replicates');
+  return { ...intervalOf(percent, Math.sqrt(variance), degreesOfFreedom, 'replicates'), degreesOfFreedom };
 }
 
 /**
@@ -84,7 +84,6 @@ function intervalOf(
     low: percent * Math.exp(-reach),
     high: percent * Math.exp(reach),
     standardDeviation: percent * logDeviation,
-    degreesOfFreedom,
     level: 0.95,
     basis,
   };
