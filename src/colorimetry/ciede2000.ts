@@ -2,7 +2,7 @@ import { TintladderError } from '../errors.js';
 import { assertBatch, batchOutput } from './batch.js';
 import { ciede2000 } from './ciede2000-kernel.js';
 import type { Lab } from './cielab.js';
-import { assertFinite, assertFiniteArray, assertLab, assertPositive } from './finite.js';
+import { assertFiniteArray, assertPositive, finiteDifference } from './finite.js';
 
 /** Parametric factors of CIEDE2000; 1 under reference conditions, kL = 2 in textile practice. */
 export interface DeltaE2000Options {
@@ -35,13 +35,7 @@ export function deltaE2000(reference: Lab, sample: Lab, options = REFERENCE_COND
   const { kL = 1, kC = 1, kH = 1 } = options;
   if (options !== REFERENCE_CONDITIONS) assertPositive({ kL, kC, kH });
   const difference = ciede2000(reference.L, reference.a, reference.b, sample.L, sample.a, sample.b, kL, kC, kH);
-  // NaN - NaN and Infinity - Infinity are NaN, so one comparison serves for both.
-  if (difference - difference !== 0) {
-    assertLab(reference, 'reference');
-    assertLab(sample, 'sample');
-    assertFinite({ difference }, 'deltaE2000');
-  }
-  return difference;
+  return finiteDifference(difference, reference, sample);
 }
 
 /**

@@ -1,5 +1,5 @@
 import type { Lab } from './cielab.js';
-import { assertFinite, assertLab, assertPositive } from './finite.js';
+import { assertPositive, finiteDifference } from './finite.js';
 import { hueDifference } from './hue-difference.js';
 import { hueAngle } from './lch.js';
 
@@ -40,11 +40,5 @@ export function deltaECmc(reference: Lab, sample: Lab, { l = 2, c = 1 }: DeltaEC
   const dL = (sample.L - L) / (l * SL);
   const dC = (Math.hypot(sample.a, sample.b) - C) / (c * SC);
   const dH = hueDifference(a, b, sample.a, sample.b) / SH;
-  const difference = Math.sqrt(dL * dL + dC * dC + dH * dH);
-  if (!Number.isFinite(difference)) {
-    assertLab(reference, 'reference');
-    assertLab(sample, 'sample');
-    assertFinite({ difference }, 'deltaECmc');
-  }
-  return difference;
+  return finiteDifference(Math.sqrt(dL * dL + dC * dC + dH * dH), reference, sample);
 }

@@ -1,6 +1,6 @@
 import { TintladderError } from '../errors.js';
 import type { Lab } from './cielab.js';
-import { assertFinite, assertLab } from './finite.js';
+import { finiteDifference } from './finite.js';
 import { hueDifference } from './hue-difference.js';
 
 /** What is judged with ΔE94. */
@@ -44,11 +44,5 @@ export function deltaE94(reference: Lab, sample: Lab, { application = 'graphic-a
   const l = (sample.L - reference.L) / kL;
   const c = (Math.hypot(sample.a, sample.b) - C1) / (1 + K1 * C1);
   const h = hueDifference(reference.a, reference.b, sample.a, sample.b) / (1 + K2 * C1);
-  const difference = Math.sqrt(l * l + c * c + h * h);
-  if (!Number.isFinite(difference)) {
-    assertLab(reference, 'reference');
-    assertLab(sample, 'sample');
-    assertFinite({ difference }, 'deltaE94');
-  }
-  return difference;
+  return finiteDifference(Math.sqrt(l * l + c * c + h * h), reference, sample);
 }

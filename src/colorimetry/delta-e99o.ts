@@ -1,9 +1,12 @@
 import { TintladderError } from '../errors.js';
 import type { Lab } from './cielab.js';
-import { assertFinite, assertLab } from './finite.js';
+import { finiteDifference } from './finite.js';
 
 const COS_26 = 0.898794046299167;
 const SIN_26 = 0.4383711467890774;
+
+/** The lightness at which the logarithm ends. */
+const DARKEST = -1 / 0.0039;
 
 /** L99o, and e and f scaled to the compressed chroma. Turning the hue back by 26 degrees would change no distance. */
 function din99o({ L, a, b }: Lab): { L: number; e: number; f: number } {
@@ -31,19 +34,10 @@ function din99o({ L, a, b }: Lab): { L: number; e: number; f: number } {
 export function deltaE99o(reference: Lab, sample: Lab): number {
   const r = din99o(reference);
   const s = din99o(sample);
-  const difference = Math.hypot(s.L - r.L, s.e - r.e, s.f - r.f);
-  if (!Number.isFinite(difference)) {
-    for (const [place, lab] of Object.entries({ reference, sample })) {
-      assertLab(lab, place);
-      if (!(1 + 0.0039 * lab.L > 0)) {
-        throw new TintladderError('out-of-range', {
-          place: `${place}.L`,
-          seen: lab.L,
-          expected: 'a lightness above -256',
-        });
-      }
+  for (const [place, { L }] of Object.entries({ reference, sample })) {
+    if (L <= DARKEST) {
+      throw new TintladderError('out-of-range', { place: `${place}.L`, seen: L, expected: 'a lightness above -256' });
     }
-    assertFinite({ difference }, 'deltaE99o');
   }
-  return difference;
+  return finiteDifference(Math.hypot(s.L - r.L, s.e - r.e, s.f - r.f), reference, sample);
 }

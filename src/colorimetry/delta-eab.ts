@@ -1,5 +1,5 @@
 import type { Lab } from './cielab.js';
-import { assertFinite, assertLab } from './finite.js';
+import { finiteDifference } from './finite.js';
 
 /**
  * CIE 1976 colour difference ΔE*ab: the distance in CIELAB.
@@ -12,11 +12,9 @@ import { assertFinite, assertLab } from './finite.js';
  * @see ISO/CIE 11664-4:2019, equation 11; ASTM D2244
  */
 export function deltaEab(reference: Lab, sample: Lab): number {
-  const difference = Math.hypot(sample.L - reference.L, sample.a - reference.a, sample.b - reference.b);
-  if (!Number.isFinite(difference)) {
-    assertLab(reference, 'reference');
-    assertLab(sample, 'sample');
-    assertFinite({ difference }, 'deltaEab');
-  }
-  return difference;
+  return finiteDifference(
+    Math.hypot(sample.L - reference.L, sample.a - reference.a, sample.b - reference.b),
+    reference,
+    sample,
+  );
 }

@@ -1,5 +1,11 @@
 import { TintladderError } from '../errors.js';
 
+interface Coordinates {
+  readonly L: number;
+  readonly a: number;
+  readonly b: number;
+}
+
 /**
  * Refuses the first value that is not a finite number, naming its place.
  *
@@ -10,8 +16,19 @@ export function assertFinite(values: Readonly<Record<string, number>>, place: st
 }
 
 /** The same for the three coordinates of CIELAB: each is looked for, so an object that lacks one is refused too. */
-export function assertLab({ L, a, b }: { readonly L: number; readonly a: number; readonly b: number }, place: string) {
+export function assertLab({ L, a, b }: Coordinates, place: string): void {
   assertFinite({ L, a, b }, place);
+}
+
+/** Passes a difference on if it is finite; if not, refuses the coordinate that made it so. */
+export function finiteDifference(difference: number, reference: Coordinates, sample: Coordinates): number {
+  // NaN - NaN and Infinity - Infinity are NaN, so one comparison serves for both.
+  if (difference - difference !== 0) {
+    assertLab(reference, 'reference');
+    assertLab(sample, 'sample');
+    refuse(difference, 'difference');
+  }
+  return difference;
 }
 
 /** The same for an array, naming the index. */

@@ -2,6 +2,7 @@ import { TintladderError } from '../errors.js';
 import { parseColumns } from './columns.js';
 import { daylightIlluminant } from './daylight.js';
 import { LONGEST_WAVELENGTH, SHORTEST_WAVELENGTH } from './grid.js';
+import { ILLUMINANTS } from './illuminants.js';
 import { FLUORESCENT_LAMPS } from './tables/fluorescent-lamps.js';
 import { ILLUMINANT_C } from './tables/illuminant-c.js';
 import { ILLUMINANT_D65 } from './tables/illuminant-d65.js';
@@ -13,28 +14,6 @@ export interface SummedPower {
   readonly interval: number;
   readonly values: Float64Array;
 }
-
-const NAMED: Record<IlluminantName, () => Illuminant> = {
-  A: () => everyNanometre('A', planck),
-  C: () => ({ ...fromTable('C', ILLUMINANT_C), kind: 'lines' }),
-  D50: () => nominalDaylight(5000),
-  D55: () => nominalDaylight(5500),
-  D65: () => fromTable('D65', ILLUMINANT_D65),
-  D75: () => nominalDaylight(7500),
-  E: () => everyNanometre('E', () => 100),
-  FL1: () => fluorescent(1),
-  FL2: () => fluorescent(2),
-  FL3: () => fluorescent(3),
-  FL4: () => fluorescent(4),
-  FL5: () => fluorescent(5),
-  FL6: () => fluorescent(6),
-  FL7: () => fluorescent(7),
-  FL8: () => fluorescent(8),
-  FL9: () => fluorescent(9),
-  FL10: () => fluorescent(10),
-  FL11: () => fluorescent(11),
-  FL12: () => fluorescent(12),
-};
 
 /**
  * Relative spectral power of an illuminant at its summation step.
@@ -48,15 +27,32 @@ const NAMED: Record<IlluminantName, () => Illuminant> = {
  */
 export function summedPower(illuminant: IlluminantName | Illuminant): SummedPower {
   if (typeof illuminant === 'object' && illuminant !== null) return sum(checked(illuminant));
-  const named = Object.hasOwn(NAMED, illuminant) ? NAMED[illuminant] : undefined;
-  if (!named) {
-    throw new TintladderError('unknown-illuminant', {
-      place: 'viewing.illuminant',
-      seen: illuminant,
-      expected: `one of ${Object.keys(NAMED).join(', ')}, or a table of your own,`,
-    });
+  if (Object.hasOwn(ILLUMINANTS, illuminant)) return sum(named(illuminant));
+  throw new TintladderError('unknown-illuminant', {
+    place: 'viewing.illuminant',
+    seen: illuminant,
+    expected: `one of ${Object.keys(ILLUMINANTS).join(', ')}, or a table of your own,`,
+  });
+}
+
+function named(name: IlluminantName): Illuminant {
+  switch (name) {
+    case 'A':
+      return everyNanometre(name, planck);
+    case 'C':
+      return fromTable(name, ILLUMINANT_C, 1, 'lines');
+    case 'D65':
+      return fromTable(name, ILLUMINANT_D65);
+    case 'E':
+      return everyNanometre(name, () => 100);
+    case 'D50':
+    case 'D55':
+    case 'D75':
+      // The nominal names date from c2 = 1.4380e-2 m K; today's is 1.4388e-2.
+      return daylightIlluminant((100 * Number(name.slice(1)) * 1.4388) / 1.438);
+    default:
+      return fromTable(name, FLUORESCENT_LAMPS, Number(name.slice(2)), 'lines');
   }
-  return sum(named());
 }
 
 function sum({ start, interval, values, kind = 'continuous' }: Illuminant): SummedPower {
@@ -101,19 +97,10 @@ function checked(illuminant: Illuminant): Illuminant {
   return illuminant;
 }
 
-function fromTable(name: string, table: string, column = 1): Illuminant {
+function fromTable(name: string, table: string, column = 1, kind?: Illuminant['kind']): Illuminant {
   const columns = parseColumns(table);
-  const [wavelengths] = columns;
-  return { name, start: wavelengths[0], interval: wavelengths[1] - wavelengths[0], values: columns[column] };
-}
-
-function fluorescent(number: number): Illuminant {
-  return { ...fromTable(`FL${number}`, FLUORESCENT_LAMPS, number), kind: 'lines' };
-}
-
-/** The nominal names of the daylights date from c2 = 1.4380e-2 m K; today's is 1.4388e-2. */
-function nominalDaylight(nominal: number): Illuminant {
-  return daylightIlluminant((nominal * 1.4388) / 1.438);
+  const [[start, next]] = columns;
+  return { name, start, interval: next - start, values: columns[column], kind };
 }
 
 function everyNanometre(name: string, power: (wavelength: number) => number): Illuminant {

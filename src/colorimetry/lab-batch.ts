@@ -4,7 +4,7 @@ import { assertFiniteArray } from './finite.js';
 import { assertGrid, type Grid } from './grid.js';
 import { weighted } from './tristimulus.js';
 import type { Viewing } from './viewing.js';
-import { weightingTable } from './weighting.js';
+import { type WeightingTable, weightingTable } from './weighting.js';
 
 /**
  * CIELAB of many spectra: what `labFromSpectrum` gives for each, to the bit, without an object for each.
@@ -28,19 +28,25 @@ export function labBatch(values: Float64Array, grid: Grid, viewing: Viewing, out
   assertGrid(grid);
   const rows = assertBatch(values, grid.count, 'values');
   const labs = batchOutput(out, 3 * rows);
-  const table = weightingTable(viewing, grid);
+  if (!convertRows(values, rows, weightingTable(viewing, grid), labs)) {
+    assertFiniteArray(values, 'values');
+    assertFiniteArray(labs, 'labs');
+  }
+  return labs;
+}
+
+/** The hot loop by itself, small enough for its calls to be inlined. Tells whether every result is finite. */
+function convertRows(values: Float64Array, rows: number, table: WeightingTable, labs: Float64Array): boolean {
+  const { white } = table;
+  const bands = table.x.length;
   let sound = true;
   for (let row = 0; row < rows; row++) {
-    const { L, a, b } = labUnchecked(weighted(values, grid.count * row, table), table.white);
+    const { L, a, b } = labUnchecked(weighted(values, bands * row, table), white);
     labs[3 * row] = L;
     labs[3 * row + 1] = a;
     labs[3 * row + 2] = b;
     const sum = L + a + b;
     sound &&= sum - sum === 0;
   }
-  if (!sound) {
-    assertFiniteArray(values, 'values');
-    assertFiniteArray(labs, 'labs');
-  }
-  return labs;
+  return sound;
 }

@@ -1,11 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import {
-  createSpectrum,
-  gridOf,
-  meanSpectrum,
-  spectrumWarnings,
-  TintladderError,
-} from '../../src/colorimetry/index.js';
+import { createSpectrum, gridOf, spectrumWarnings, TintladderError } from '../../src/colorimetry/index.js';
 import { PIGMENTS } from './pigments.js';
 
 const good = { start: 400, interval: 10, values: [0.1, 0.2, 0.3], scale: 'fraction' } as const;
