@@ -23,7 +23,7 @@ export interface ComparisonRow {
   readonly rubOut?: Estimate;
   /** What the rub-out shows, in words. */
   readonly diagnosis?: string;
-  /** How sure the diagnosis is, in words. */
+  /** How sure the diagnosis is, in words; absent where nothing was found and that is proven. */
   readonly certainty?: string;
   readonly outcome: Outcome;
   /** Every other figure of the cell: storage, curves, supplied. */
@@ -46,7 +46,7 @@ export function comparisonRows(result: StudyResult): ComparisonRow[] {
       residual: strength?.residual.dE2000,
       rubOut: rubOut && rubOutEstimate(rubOut),
       diagnosis: rubOut && diagnosisOf(rubOut),
-      certainty: rubOut && CERTAINTY_WORDS[rubOut.certainty],
+      certainty: rubOut && certaintyOf(rubOut),
       outcome: cell.outcome,
       further: cell.figures.filter(({ quantity }) => !OWN_COLUMNS.has(quantity)),
     };
@@ -67,4 +67,15 @@ export function diagnosisOf({ diagnosis, causes }: RubOutResult): string {
   return named.length > 1
     ? `${named.slice(0, -1).join(', ')} or ${named[named.length - 1]}`
     : DIAGNOSIS_WORDS[diagnosis];
+}
+
+/** How sure a diagnosis is; a proven "no finding" needs no word. */
+function certaintyOf({ diagnosis, certainty }: RubOutResult): string | undefined {
+  return diagnosis === 'none' && certainty === 'proven' ? undefined : CERTAINTY_WORDS[certainty];
+}
+
+/** Diagnosis and certainty in one cell; a dash where there was no rub-out. */
+export function diagnosisWords({ diagnosis, certainty }: ComparisonRow): string {
+  if (diagnosis === undefined) return '–';
+  return certainty === undefined ? diagnosis : `${diagnosis}, ${certainty}`;
 }

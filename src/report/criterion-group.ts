@@ -9,6 +9,8 @@ export interface CriterionGroup {
   readonly limit: Limit;
   readonly unit: string;
   readonly reason: string;
+  /** A bound of the limit, whose decimals the figures share. */
+  readonly bound: number;
   readonly entries: readonly { readonly package: string; readonly judgement: Judgement }[];
 }
 
@@ -18,7 +20,15 @@ export function criterionGroups({ packages, cells }: Pick<StudyResult, 'packages
   const add = (id: string, judgement: Judgement) => {
     const { quantity, limit, unit, reason } = judgement;
     const key = JSON.stringify([quantity, limit.lower, limit.upper, unit, reason]);
-    const group = groups.get(key) ?? { heading: quantityWords(quantity), quantity, limit, unit, reason, entries: [] };
+    const group = groups.get(key) ?? {
+      heading: quantityWords(quantity),
+      quantity,
+      limit,
+      unit,
+      reason,
+      bound: limit.upper ?? limit.lower ?? 0,
+      entries: [],
+    };
     group.entries.push({ package: id, judgement });
     groups.set(key, group);
   };

@@ -26,17 +26,20 @@ export function withUnit(text: string, unit: string): string {
   return unit === '' ? text : `${text}\u00a0${unit}`;
 }
 
+/** Holds the figures of a sentence to their units where a line breaks. */
+export function tieUnits(sentence: string): string {
+  return sentence.replace(/(\d) (?=[%Δµ°]|[a-zA-Z]{1,4}[·/(])/g, '$1\u00a0');
+}
+
 /** A count with its noun: `1 reading`, `3 readings`. */
 export function formatCount(count: number, noun: string): string {
   return `${count} ${noun}${count === 1 ? '' : 's'}`;
 }
 
-/** Texts joined as a sentence lists them: `A, B and C`; with semicolons where one of them holds a comma. */
+/** Texts joined as a sentence lists them: `A, B and C`; with semicolons alone where one of them holds a comma. */
 export function formatList(texts: readonly string[]): string {
-  const last = texts[texts.length - 1] ?? '';
-  if (texts.length < 2) return last;
-  const [comma, and] = texts.some((text) => text.includes(',')) ? ['; ', '; and '] : [', ', ' and '];
-  return `${texts.slice(0, -1).join(comma)}${and}${last}`;
+  if (texts.some((text) => text.includes(','))) return texts.join('; ');
+  return texts.length < 2 ? (texts[0] ?? '') : `${texts.slice(0, -1).join(', ')} and ${texts[texts.length - 1]}`;
 }
 
 /**

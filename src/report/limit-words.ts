@@ -3,7 +3,8 @@ import { decimalsFor, formatFixed, withUnit } from './format.js';
 
 /** A limit as it is quoted: `at least 100.0 %`, `0.05 to 0.10 kg`. */
 export function limitWords({ lower, upper }: Limit, unit: string): string {
-  const figure = (value: number) => formatFixed(value, decimalsFor(unit, value));
+  const bound = upper ?? lower ?? 0;
+  const figure = (value: number) => formatFixed(value, decimalsFor(unit, bound));
   if (lower !== undefined && upper !== undefined) return withUnit(`${figure(lower)} to ${figure(upper)}`, unit);
   if (lower !== undefined) return withUnit(`at least ${figure(lower)}`, unit);
   return upper === undefined ? 'no limit' : withUnit(`at most ${figure(upper)}`, unit);

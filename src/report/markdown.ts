@@ -2,7 +2,7 @@ import { describeGrid } from '../colorimetry/grid.js';
 import { describeViewing } from '../colorimetry/index.js';
 import type { StudyResult } from '../study/index.js';
 import { CAUTIONS } from './cautions.js';
-import { comparisonRows } from './comparison-row.js';
+import { comparisonRows, diagnosisWords } from './comparison-row.js';
 import { criterionGroups } from './criterion-group.js';
 import { estimateWords, intervalWords, valueWords } from './estimate-words.js';
 import { limitWords } from './limit-words.js';
@@ -59,7 +59,7 @@ function comparisonTable(result: StudyResult): string {
     row.isReference ? '100 (reference)' : estimateWords(row.strength, '%'),
     valueWords(row.residual, 'ΔE00'),
     estimateWords(row.rubOut, 'ΔE*ab'),
-    row.diagnosis === undefined ? '–' : `${row.diagnosis}, ${row.certainty}`,
+    diagnosisWords(row),
     OUTCOME_WORDS[row.outcome],
   ]);
   return table(header, rows);
@@ -67,7 +67,7 @@ function comparisonTable(result: StudyResult): string {
 
 function criteriaTables(result: StudyResult): string[] {
   const names = namesOf(result);
-  return criterionGroups(result).flatMap(({ heading, limit, unit, reason, entries }) => [
+  return criterionGroups(result).flatMap(({ heading, limit, unit, reason, bound, entries }) => [
     escapeMarkdown(`${heading}: ${limitWords(limit, unit)}. ${reason}`),
     table(
       [
@@ -81,8 +81,8 @@ function criteriaTables(result: StudyResult): string[] {
       entries.map(({ package: id, judgement }) => [
         names.package(id),
         judgement.paint === undefined ? 'all' : names.paint(judgement.paint),
-        valueWords(judgement.value, unit),
-        intervalWords(judgement.interval, unit),
+        valueWords(judgement.value, unit, bound),
+        intervalWords(judgement.interval, unit, bound),
         OUTCOME_WORDS[judgement.outcome],
         judgement.readingsNeeded === undefined ? '–' : String(judgement.readingsNeeded),
       ]),

@@ -1,14 +1,14 @@
 import type { StudyResult } from '../study/index.js';
+import { quantityName } from '../study/quantities.js';
 import { formatList } from './format.js';
 import { namesOf } from './names.js';
-import { quantityWords } from './words.js';
 
 /** The order of the packages in sentences: who meets every criterion, who is undecided, who fails, who is unbeaten. */
 export function rankingSentences(result: StudyResult): string[] {
   const { by, best, meeting, undecided, failing, unbeaten } = result.ranking;
   const names = namesOf(result);
   const all = (ids: readonly string[]) => formatList(ids.map(names.package));
-  const order = `${quantityWords(by).toLowerCase()}, ${best} first`;
+  const order = `${quantityName(by)}, ${best} first`;
   const sentences = [
     meeting.length > 0
       ? `Meets every criterion, ordered by ${order}: ${all(meeting)}.`

@@ -48,14 +48,12 @@ export function intervalChart({ id, title, description, axisLabel, rows, lines, 
   return figure(
     { id, title, description, width: WIDTH, height: bottom + 36 },
     bottomAxis({ scale, label: axisLabel, ticks: 5 }, bottom, top),
+    lines.map(({ value, kind }, i) => segment(scale(value), 5 + 13 * i, scale(value), bottom, kind)),
     lines.map(({ value, label, kind }, i) => {
       const x = scale(value);
-      const anchor = x > (LEFT + RIGHT) / 2 ? 'end' : 'start';
-      const y = 14 + 13 * i;
-      return [
-        segment(x, y - 9, x, bottom, kind),
-        text(x + (anchor === 'end' ? -4 : 4), y, label, { 'text-anchor': anchor, class: `${kind}-label` }),
-      ];
+      const right = x > (LEFT + RIGHT) / 2;
+      const anchor = right ? 'end' : 'start';
+      return text(x + (right ? -4 : 4), 14 + 13 * i, label, { 'text-anchor': anchor, class: `${kind}-label` });
     }),
     rows.map((row, i) => drawRow(row, scale, top + ROW * (i + 0.5) + 3)),
   );

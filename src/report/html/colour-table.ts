@@ -11,7 +11,9 @@ export function colourTable(result: StudyResult): Markup {
   const paints = [...new Set(rows.map(({ cell }) => cell.paint))];
   const differences = ['ΔL*', 'Δa*', 'Δb*', 'ΔC*ab', 'ΔH*ab', 'ΔE00'];
   return dataTable({
-    caption: 'Colours of the unrubbed areas, and the rub-out difference (rubbed minus unrubbed) in its parts.',
+    caption: rows.some(({ cell }) => cell.colours.rubbed)
+      ? 'Colours of the unrubbed areas, and the rub-out difference (rubbed minus unrubbed) in its parts.'
+      : 'Colours.',
     compact: true,
     columns: [
       { heading: 'Package' },

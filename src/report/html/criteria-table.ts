@@ -24,15 +24,15 @@ export function criteriaTable(result: StudyResult): Markup {
   });
 }
 
-function groupOf({ heading, limit, unit, reason, entries }: CriterionGroup, names: Names): RowGroup {
+function groupOf({ heading, limit, unit, reason, bound, entries }: CriterionGroup, names: Names): RowGroup {
   return {
     heading: `${heading}: ${limitWords(limit, unit)}. ${reason}`,
     rows: entries.map(({ package: id, judgement }) => ({
       cells: [
         names.package(id),
         judgement.paint === undefined ? 'all' : names.paint(judgement.paint),
-        valueWords(judgement.value, unit),
-        intervalWords(judgement.interval, unit),
+        valueWords(judgement.value, unit, bound),
+        intervalWords(judgement.interval, unit, bound),
         outcomeMark(judgement.outcome),
         judgement.readingsNeeded ?? '–',
       ],

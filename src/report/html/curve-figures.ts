@@ -84,7 +84,7 @@ function curvePanels(
         xLabel,
         yLabel: 'Strength, %',
         ...domains,
-        level: { value: 100, label: 'reference, 100 %' },
+        level: { value: 100, label: 'reference' },
         series: own.map(
           ({ package: item, points, curve, stroke }): Series => ({
             label: names.short(item),

@@ -40,7 +40,7 @@ export function furtherFiguresTable(result: StudyResult): Markup | undefined {
       item,
       paint,
       withUnit(valueWords(figure.value, figure.unit), figure.unit),
-      intervalWords(figure.interval, figure.unit),
+      intervalWords(figure.interval, figure.unit, figure.value),
       figure.method,
     ],
   });

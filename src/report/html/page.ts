@@ -1,6 +1,7 @@
 import type { StudyResult } from '../../study/index.js';
 import { CAUTIONS } from '../cautions.js';
 import { seriesStyles } from '../figures/series-style.js';
+import { tieUnits } from '../format.js';
 import { rankingSentences } from '../ranking-sentences.js';
 import { colourTable } from './colour-table.js';
 import { comparisonTable } from './comparison-table.js';
@@ -55,24 +56,20 @@ function head({ title, note }: StudyResult): Markup {
 function parts(result: StudyResult): Child[] {
   const styles = seriesStyles(result.packages);
   const judged = result.cells.some(({ judgements }) => judgements.length > 0);
+  const strength = strengthFigure(result, styles);
+  const rubbed = result.cells.some(({ rubOut }) => rubOut !== undefined);
   const findings = rubOutFindings(result);
   const curves = [grindFigure(result, styles), dosageFigure(result, styles), curveTable(result)];
   const further = [letDownTable(result), furtherFiguresTable(result), criterionSpreadTable(result)];
   return [
-    section('answer', 'Answer', element('p', { class: 'answer' }, result.recommendation.statement)),
+    section('answer', 'Answer', element('p', { class: 'answer' }, tieUnits(result.recommendation.statement))),
     section('comparison', 'Comparison', comparisonTable(result), sentences(rankingSentences(result))),
     judged && section('criteria', 'Criteria', criteriaTable(result)),
     result.paints.length > 1 && section('compatibility', 'Compatibility', compatibilityMatrix(result)),
     section('packages', 'Packages and their marks', packageKey(result, styles)),
-    section('strength', 'Strength', strengthFigure(result, styles)),
-    section(
-      'rub-out',
-      'Rub-out',
-      rubOutSizeFigure(result, styles),
-      rubOutFigure(result, styles),
-      findings,
-      colourTable(result),
-    ),
+    strength !== undefined && section('strength', 'Strength', strength),
+    rubbed && section('rub-out', 'Rub-out', rubOutSizeFigure(result, styles), rubOutFigure(result, styles), findings),
+    section('colours', 'Colours', colourTable(result)),
     curves.some((part) => part !== undefined) && section('curves', 'Grinding time and dosage', curves),
     section('plates', 'Swatches and curves', plates(result)),
     further.some((part) => part !== undefined) && section('further', 'Further figures', further),

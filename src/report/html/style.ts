@@ -45,7 +45,7 @@ td.numeric{white-space:nowrap}
 figure{margin:1rem 0 1.75rem}
 .grid{display:grid;grid-template-columns:repeat(auto-fit,minmax(min(100%,19.5rem),1fr));gap:1.25rem 1.5rem;align-items:start}
 .panel-heading{margin:0 0 .2rem;font-size:.85rem;font-weight:600}
-svg{display:block;width:100%;max-width:27rem;height:auto;font-size:12px;font-variant-numeric:tabular-nums lining-nums;overflow:visible}
+svg{display:block;width:100%;max-width:25rem;height:auto;font-size:12px;font-variant-numeric:tabular-nums lining-nums;overflow:visible}
 svg text{fill:var(--ink)}
 .axis text{fill:var(--soft)}
 .axis .axis-label{fill:var(--ink)}
@@ -60,6 +60,7 @@ svg text{fill:var(--ink)}
 line.limit,circle.limit{fill:none;stroke:var(--fails);stroke-width:1.3;stroke-dasharray:5 3}
 line.reference{stroke:var(--ink);stroke-width:1.2}
 svg .limit-label{fill:var(--fails)}
+.limit-label,.reference-label{paint-order:stroke;stroke:var(--paper);stroke-width:5px;stroke-linejoin:round}
 .key{list-style:none;padding:0;max-width:none;display:grid;grid-template-columns:repeat(auto-fill,minmax(min(100%,19.5rem),1fr));gap:.4rem 1.5rem;font-size:.82rem;line-height:1.4}
 .key li{display:flex;gap:.6rem;margin:0}
 .key svg{width:40px;height:14px;flex:none;margin-top:.2rem}
@@ -97,7 +98,7 @@ html{font-size:10.5pt}
 body{padding:0;max-width:none}
 h1{font-size:17pt}h2{font-size:12.5pt;margin-top:7mm}
 h2,h3,caption,figcaption,.panel-heading{break-after:avoid}
-.panel,.plate,.finding,tr,li,.panels:has(.panel:only-child){break-inside:avoid}
+.panels,.panel,.plate,.finding,figcaption,caption,tr,li,.key{break-inside:avoid}
 thead{display:table-header-group}
 p,li{orphans:3;widows:3}
 .grid{grid-template-columns:1fr 1fr}

@@ -27,11 +27,17 @@ export interface Table {
   readonly compact?: boolean;
 }
 
+/** What stands in a cell for which there is no figure. */
+const MISSING = '–';
+
 /**
- * A table that a narrow screen shows as a list of its rows, each cell behind the heading of its column. The roles are
- * written out because that list would otherwise not be read as a table.
+ * A table that a narrow screen shows as a list of its rows, each cell behind the heading of its column. A column without
+ * any figure is left out. The roles are written out because that list would otherwise not be read as a table.
  */
 export function dataTable({ caption, columns, groups, compact }: Table): Markup {
+  const rows = groups.flatMap((group) => group.rows);
+  const shown = columns.map((_, i) => rows.some(({ cells }) => cells[i] !== MISSING));
+  const some = <T>(cells: readonly T[]) => cells.filter((_, i) => shown[i]);
   return element(
     'table',
     { role: 'table', class: compact && 'compact' },
@@ -42,12 +48,14 @@ export function dataTable({ caption, columns, groups, compact }: Table): Markup 
       element(
         'tr',
         { role: 'row' },
-        columns.map(({ heading, numeric }) =>
+        some(columns).map(({ heading, numeric }) =>
           element('th', { scope: 'col', role: 'columnheader', class: numeric && 'numeric' }, heading),
         ),
       ),
     ),
-    groups.map((group) => rowGroup(group, columns)),
+    groups.map(({ heading, rows }) =>
+      rowGroup({ heading, rows: rows.map((row) => ({ ...row, cells: some(row.cells) })) }, some(columns)),
+    ),
   );
 }
 
@@ -67,7 +75,7 @@ function rowGroup({ heading, rows }: RowGroup, columns: readonly Column[]): Mark
         { role: 'row', class: className },
         cells.map((cell, i) => {
           const { heading: label, numeric } = columns[i];
-          const className = [numeric && 'numeric', cell === '–' && 'missing'].filter(Boolean).join(' ');
+          const className = [numeric && 'numeric', cell === MISSING && 'missing'].filter(Boolean).join(' ');
           return i === 0
             ? element('th', { scope: 'row', role: 'rowheader' }, cell)
             : element('td', { role: 'cell', class: className || undefined, 'data-label': label }, fragment(cell));

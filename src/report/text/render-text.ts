@@ -1,8 +1,9 @@
 import type { Outcome } from '../../rubout/index.js';
 import type { StudyResult } from '../../study/index.js';
-import { type ComparisonRow, comparisonRows, type Estimate } from '../comparison-row.js';
+import { type ComparisonRow, comparisonRows, diagnosisWords, type Estimate } from '../comparison-row.js';
 import { criterionGroups } from '../criterion-group.js';
 import { estimateWords, valueWords } from '../estimate-words.js';
+import { tieUnits, withUnit } from '../format.js';
 import { limitWords } from '../limit-words.js';
 import { namesOf } from '../names.js';
 import { rankingSentences } from '../ranking-sentences.js';
@@ -36,7 +37,7 @@ export function renderText(result: StudyResult, { width = 100, colour = false }:
     ...wrap(plainText(result.title), room).map(style.bold),
     ...(result.note === undefined ? [] : wrap(plainText(result.note), room).map(style.faint)),
     '',
-    ...wrap(plainText(result.recommendation.statement), room),
+    ...wrap(tieUnits(plainText(result.recommendation.statement)), room),
     '',
     ...comparison(result, room, style),
     ...openCriteria(result, room, style),
@@ -71,7 +72,7 @@ function comparison(result: StudyResult, width: number, style: TextStyle): strin
       valueWords(row.residual, 'ΔE00'),
       estimateText(row.rubOut, 'ΔE*ab'),
       OUTCOME_WORDS[row.outcome],
-      row.diagnosis === undefined ? '–' : `${row.diagnosis}, ${row.certainty}`,
+      diagnosisWords(row),
     ].map(plainText),
   );
   const wide = tableWidth(COLUMNS, cells) <= width;
@@ -123,9 +124,9 @@ function markOutcome(line: string, outcome: Outcome, cells: readonly string[], s
   return line.slice(0, at) + style.outcome(word, outcome) + line.slice(at + word.length);
 }
 
-function diagnosisLines({ cell, diagnosis, certainty, ...row }: ComparisonRow, width: number): string[] {
-  if (cell.rubOut === undefined || cell.rubOut.diagnosis === 'none') return [];
-  return wrap(plainText(`${row.package} in ${row.paint}: ${diagnosis}, ${certainty}.`), width);
+function diagnosisLines(row: ComparisonRow, width: number): string[] {
+  if (row.certainty === undefined) return [];
+  return wrap(plainText(`${row.package} in ${row.paint}: ${diagnosisWords(row)}.`), width);
 }
 
 function asList({ paint, outcome }: ComparisonRow, cells: readonly string[], style: TextStyle): string[] {
@@ -143,14 +144,14 @@ function asList({ paint, outcome }: ComparisonRow, cells: readonly string[], sty
 /** The judgements that keep a package from being recommended. */
 function openCriteria(result: StudyResult, width: number, style: TextStyle): string[] {
   const names = namesOf(result);
-  const lines = criterionGroups(result).flatMap(({ heading, limit, unit, entries }) =>
+  const lines = criterionGroups(result).flatMap(({ heading, limit, unit, bound, entries }) =>
     entries
       .filter(({ judgement }) => judgement.outcome !== 'meets')
       .flatMap(({ package: id, judgement }) => {
         const { outcome, paint, readingsNeeded } = judgement;
         const where = paint === undefined ? '' : ` in ${names.paint(paint)}`;
         const more = readingsNeeded === undefined ? '' : `; about ${readingsNeeded} readings a side would decide it`;
-        const sentence = `${names.package(id)}${where} ${outcome === 'fails' ? 'fails' : 'is undecided'}: ${heading} ${estimateWords(judgement, unit)} ${unit} against ${limitWords(limit, unit)}${more}.`;
+        const sentence = `${names.package(id)}${where} ${outcome === 'fails' ? 'fails' : 'is undecided'}: ${heading} ${withUnit(estimateWords(judgement, unit, bound), unit)} against ${limitWords(limit, unit)}${more}.`;
         return wrap(plainText(sentence), width, '  ').map((line) => style.outcome(line, outcome));
       }),
   );
