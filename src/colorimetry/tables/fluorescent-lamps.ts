@@ -4,7 +4,8 @@
  * FL1-FL6 standard, FL7-FL9 broad-band, FL10-FL12 narrow-band lamps.
  *
  * Columns: wavelength in nm, then the relative spectral power of FL1, FL2, ... FL12.
- * Source: CIE 015:2018 (figures of CIE 15.2-1986, there F1 to F12).
+ * Source: CIE 015:2018 (figures of CIE 15.2-1986, there F1 to F12). FL10 at 605 nm is 8.31; copies with 8.81 are about, but only 8.31 gives
+ * the chromaticity that CIE prints for the lamp.
  */
 export const FLUORESCENT_LAMPS = `
 380 1.87 1.18 0.82 0.57 1.87 1.05 2.56 1.21 0.90 1.11 0.91 0.96
