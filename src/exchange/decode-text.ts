@@ -32,14 +32,18 @@ export function refuseKnownBinary(bytes: Uint8Array): void {
 export function decodeText(input: string | Uint8Array, notes: Notes): string {
   const text = typeof input === 'string' ? input.replace(/^\uFEFF/, '') : decodeBytes(input, notes);
   refuseControlCharacters(text);
-  if (!/\S/.test(text)) {
-    throw new TintladderError('empty-file', {
-      place: 'line 1, column 1',
-      seen: 'the end of the file',
-      expected: 'a measurement',
-    });
-  }
+  refuseEmpty(text);
   return text;
+}
+
+/** @throws TintladderError `empty-file` for a text of nothing but blanks */
+export function refuseEmpty(text: string): void {
+  if (/\S/.test(text)) return;
+  throw new TintladderError('empty-file', {
+    place: 'line 1, column 1',
+    seen: 'the end of the file',
+    expected: 'a measurement',
+  });
 }
 
 function decodeBytes(bytes: Uint8Array, notes: Notes): string {

@@ -1,9 +1,14 @@
 import { TintladderError } from '../errors.js';
 import { decodeText } from './decode-text.js';
 import { createDelimitedReader } from './delimited/read-delimited.js';
-import type { Measurement, MeasurementFile, MeasurementTable } from './measurement.js';
+import { createFileContext, type FileContext, settleFile } from './file-context.js';
+import { readIso17972 } from './iso-17972/read-iso-17972.js';
+import { readIso28178 } from './iso-28178/read-iso-28178.js';
+import { readJcampDx } from './jcamp-dx/read-jcamp-dx.js';
+import type { Measurement, MeasurementFile, MeasurementFormat, MeasurementTable } from './measurement.js';
 import { createNotes, type Notes } from './notes.js';
 import { type CheckedReadOptions, checkReadOptions, type ReadOptions } from './read-options.js';
+import { recogniseFormat } from './recognise-format.js';
 
 /** Delimited text is split in blocks of this many characters, so that few cells are in memory at once. */
 const BLOCK = 2 ** 18;
@@ -38,17 +43,44 @@ export function readMeasurements(input: string | Uint8Array, options: ReadOption
   }
   const notes = createNotes();
   const text = decodeText(input, notes);
-  const { measurements, tables } = readDelimited(text, checked, notes);
-  return { format: 'delimited-text', measurements, tables, warnings: notes.list() };
+  const format = checked.format ?? recogniseFormat(text);
+  const measurements: Measurement[] = [];
+  const tables = READERS[format](text, checked, notes, (measurement) => measurements.push(measurement));
+  return { format, measurements, tables, warnings: notes.list() };
 }
+
+type Reader = (
+  text: string,
+  options: CheckedReadOptions,
+  notes: Notes,
+  emit: (measurement: Measurement) => void,
+) => readonly MeasurementTable[];
+
+const READERS: Record<MeasurementFormat, Reader> = {
+  'delimited-text': readDelimited,
+  'iso-28178': whole(readIso28178),
+  'iso-17972': whole(readIso17972),
+  'jcamp-dx': whole(readJcampDx),
+};
 
 function readDelimited(
   text: string,
   options: CheckedReadOptions,
   notes: Notes,
-): { measurements: readonly Measurement[]; tables: readonly MeasurementTable[] } {
-  const measurements: Measurement[] = [];
-  const reader = createDelimitedReader(options, notes, (measurement) => measurements.push(measurement));
+  emit: (measurement: Measurement) => void,
+) {
+  const reader = createDelimitedReader(options, notes, emit);
   for (let at = 0; at < text.length; at += BLOCK) reader.push(text.slice(at, at + BLOCK));
-  return { measurements, tables: reader.end() };
+  return reader.end();
+}
+
+/** Gives a reader of whole texts what a file's tables share, and settles the file when it is done. */
+function whole(
+  read: (text: string, file: FileContext, options: CheckedReadOptions) => () => readonly MeasurementTable[],
+): Reader {
+  return (text, options, notes, emit) => {
+    const file = createFileContext(options.scale, notes, emit);
+    const tables = read(text, file, options);
+    return settleFile(file, tables);
+  };
 }

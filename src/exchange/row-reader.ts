@@ -1,24 +1,11 @@
 import { type Conditions, createSpectrum, type Lab, type Spectrum, type Xyz } from '../colorimetry/index.js';
 import { TintladderError } from '../errors.js';
+import { type FileContext, releaseWaiting } from './file-context.js';
 import { type DecimalMark, parseFileNumber } from './file-number.js';
 import type { Measurement, MeasurementTable, ReflectanceScale } from './measurement.js';
-import type { Notes } from './notes.js';
 import type { ScaleDecision } from './reflectance-scale.js';
 import type { TablePlan } from './table-plan.js';
 import { toConditions } from './viewing-text.js';
-
-/** What all tables of one file share while it is read. */
-export interface FileContext {
-  readonly notes: Notes;
-  readonly scale: ScaleDecision;
-  readonly mark: DecimalMark;
-  /** Takes each reading as soon as its scale is known, in the order of the file. */
-  readonly emit: (measurement: Measurement) => void;
-  /** Readings of the file so far; numbers those without a name. */
-  count: number;
-  /** Readings that wait for the scale to be settled. */
-  readonly waiting: (() => Measurement)[];
-}
 
 export interface RowReader {
   readonly plan: TablePlan;
@@ -81,12 +68,6 @@ export function createRowReader(plan: TablePlan, file: FileContext): RowReader {
       };
     },
   };
-}
-
-/** Hands on the readings that waited for the scale. */
-export function releaseWaiting(file: FileContext): void {
-  for (const make of file.waiting) file.emit(make());
-  file.waiting.length = 0;
 }
 
 function toSpectrum(

@@ -66,9 +66,7 @@ export function planTable(heading: Heading, outsideRange: 'refuse' | 'drop', not
   const lab = findTriple(roles, ['L', 'a', 'b'], used);
   const xyz = findTriple(roles, ['X', 'Y', 'Z'], used);
   const conditionColumns = roles.flatMap((role, index) => {
-    if (role.kind !== 'condition') return [];
-    used.add(index);
-    return [{ index, part: role.part }];
+    return role.kind === 'condition' ? [{ index, part: role.part }] : [];
   });
   const replicate = roles.findIndex(({ kind }) => kind === 'replicate');
   if (replicate >= 0) used.add(replicate);

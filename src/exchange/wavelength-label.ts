@@ -32,7 +32,7 @@ const UNSUPPORTED_WORDS: ReadonlyMap<string, string> = new Map([
   ['irradiance', 'irradiance'],
 ]);
 
-const SHAPE = /^(.*?)(\d{3,4})(?:[.,](\d{1,6}))?([^\d]*)$/;
+const SHAPE = /^(.*?)(\d{3,4})(?:[.,](\d{1,17}))?([^\d]*)$/;
 
 /** Reads a heading as a wavelength, or gives `undefined`. */
 export function parseWavelengthLabel(text: string): WavelengthLabel | undefined {

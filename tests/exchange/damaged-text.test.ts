@@ -1,15 +1,6 @@
 import { expect, test } from 'vitest';
-import { readMeasurements, TintladderError } from '../../src/exchange/index.js';
-
-function faultOf(input: string | Uint8Array, options = {}): TintladderError {
-  try {
-    readMeasurements(input, options);
-  } catch (error) {
-    if (error instanceof TintladderError) return error;
-    throw error;
-  }
-  throw new Error('no fault');
-}
+import { readMeasurements } from '../../src/exchange/index.js';
+import { faultOf } from './fault-of.js';
 
 const HEAD = 'Sample,400,410,420\n';
 

@@ -1,4 +1,5 @@
 import { TintladderError } from '../../errors.js';
+import { columnRole } from '../column-role.js';
 import { looksNumeric } from '../file-number.js';
 import { cellPlace } from '../place.js';
 import { parseWavelengthLabel } from '../wavelength-label.js';
@@ -15,6 +16,8 @@ export interface Layout {
 }
 
 const LOOKED_AT = 200;
+/** A reflectance in percent reaches 200, a wavelength starts at 200: this tells a heading from readings. */
+export const LARGEST_READING = 200;
 const DELIMITERS: readonly Delimiter[] = [';', '\t', ','];
 
 /**
@@ -47,9 +50,25 @@ function findWide(rows: readonly string[][], delimiter: Delimiter): Found {
   const strengths = rows.map(headingStrength);
   const strongest = Math.max(0, ...strengths);
   if (strongest === 0) return undefined;
-  // a preamble may hold a few numbers that look like wavelengths; the first of several blocks need not be the largest
-  const headingRow = strengths.findIndex((strength) => strength >= strongest / 2);
+  // a preamble may hold a pair of numbers that look like wavelengths; the first of several blocks need not be the largest
+  const likely = strengths.findIndex((strength, i) => strength >= 3 && hasReadingsBelow(rows, i));
+  const headingRow = likely >= 0 ? likely : strengths.findIndex((strength) => strength >= strongest / 2);
   return { layout: { kind: 'wide', delimiter, headingRow }, strength: strongest };
+}
+
+/** Whether one of the next rows holds a reading under each wavelength or coordinate of a heading. */
+function hasReadingsBelow(rows: readonly string[][], heading: number): boolean {
+  const columns = rows[heading].flatMap((cell, i) =>
+    ['wavelength', 'coordinate'].includes(columnRole(cell).kind) ? [i] : [],
+  );
+  const below = rows.slice(heading + 1).filter((cells) => cells.some((cell) => cell.trim() !== ''));
+  return below
+    .slice(0, 3)
+    .some((cells) =>
+      columns.every(
+        (column) => looksNumeric(cells[column] ?? '') && Number.parseFloat(cells[column]) <= LARGEST_READING,
+      ),
+    );
 }
 
 function findLong(rows: readonly string[][], delimiter: Delimiter): Found {

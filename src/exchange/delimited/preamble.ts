@@ -24,14 +24,12 @@ export function readPreamble(rows: readonly LooseRow[]): Preamble {
   let scale: Preamble['scale'];
   let unsupported: Preamble['unsupported'];
   for (const { cells, line } of rows) {
-    const parts = cells
-      .flatMap((cell) => cell.replace(/^\s*#+/, '').split(/[:=]/))
-      .map((part) => part.trim())
-      .filter((part) => part !== '');
-    if (parts.length === 0 || parts.length > 4) continue;
-    const role = columnRole(parts[0]);
-    if (role.kind === 'condition' && parts.length > 1) stated[role.part] = parts.slice(1).join(':');
-    const quantity = parts.length <= 2 ? parseQuantity(parts[parts.length - 1]) : undefined;
+    const filled = cells.map((cell) => cell.replace(/^\s*#+/, '').trim()).filter((cell) => cell !== '');
+    if (filled.length === 0 || filled.length > 2) continue;
+    const [key, value] = filled.length === 2 ? filled : splitOnce(filled[0]);
+    const role = columnRole(key);
+    if (role.kind === 'condition' && value !== undefined) stated[role.part] = value;
+    const quantity = parseQuantity(value ?? key);
     if (quantity?.unsupported) unsupported ??= { quantity: quantity.unsupported, line };
     if (quantity?.scale) scale ??= { value: quantity.scale, line };
   }
@@ -41,4 +39,9 @@ export function readPreamble(rows: readonly LooseRow[]): Preamble {
     ...(scale ? { scale } : {}),
     ...(unsupported ? { unsupported } : {}),
   };
+}
+
+function splitOnce(text: string): [string, string?] {
+  const at = text.search(/[:=]/);
+  return at < 0 ? [text] : [text.slice(0, at), text.slice(at + 1).trim()];
 }

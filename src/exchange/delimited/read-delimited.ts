@@ -1,10 +1,10 @@
 import { TintladderError } from '../../errors.js';
+import { refuseEmpty } from '../decode-text.js';
+import { createFileContext, settleFile } from '../file-context.js';
 import type { Measurement, MeasurementTable } from '../measurement.js';
 import type { Notes } from '../notes.js';
 import { cellPlace } from '../place.js';
 import type { CheckedReadOptions } from '../read-options.js';
-import { createScaleDecision } from '../reflectance-scale.js';
-import { type FileContext, releaseWaiting } from '../row-reader.js';
 import { findLayout } from './layout.js';
 import { createLongReader } from './long-table.js';
 import { createRowSplitter, type RowSplitter } from './rows.js';
@@ -29,14 +29,7 @@ export function createDelimitedReader(
   notes: Notes,
   emit: (measurement: Measurement) => void,
 ): DelimitedReader {
-  const file: FileContext = {
-    notes,
-    scale: createScaleDecision(options.scale, notes),
-    mark: {},
-    emit,
-    count: 0,
-    waiting: [],
-  };
+  const file = createFileContext(options.scale, notes, emit);
   let beginning: string | undefined = '';
   let table: TableReader | undefined;
   let splitter: RowSplitter | undefined;
@@ -63,19 +56,13 @@ export function createDelimitedReader(
       if (beginning.length >= LOOKED_AT) begin(beginning, false);
     },
     end() {
-      if (!splitter) begin(beginning ?? '', true);
+      if (beginning !== undefined) {
+        refuseEmpty(beginning);
+        begin(beginning, true);
+      }
       splitter?.end();
       table?.end();
-      file.scale.settle();
-      releaseWaiting(file);
-      if (file.count === 0) {
-        const place = cellPlace(table?.tables()[0]?.line ?? 1, 1);
-        throw new TintladderError('empty-file', { place, seen: 'a heading with nothing below', expected: 'a reading' });
-      }
-      const tables = table?.tables() ?? [];
-      if (file.mark.value === ',') notes.add('decimal-comma', 'The numbers were read with a decimal comma.');
-      noteGrids(tables, notes);
-      return tables;
+      return settleFile(file, () => table?.tables() ?? []);
     },
   };
 }
@@ -84,13 +71,6 @@ export function createDelimitedReader(
 function wholeLines(text: string, whole: boolean): string {
   const unified = text.slice(0, LOOKED_AT * 2).replace(/\r\n?/g, '\n');
   return whole ? unified : unified.slice(0, unified.lastIndexOf('\n') + 1) || unified;
-}
-
-function noteGrids(tables: readonly MeasurementTable[], notes: Notes): void {
-  const grids = new Set(tables.flatMap(({ grid }) => (grid ? [JSON.stringify(grid)] : [])));
-  if (grids.size > 1) {
-    notes.add('several-grids', `The file holds spectra on ${grids.size} wavelength grids; each was kept on its own.`);
-  }
 }
 
 /**

@@ -1,6 +1,7 @@
+import type { FileContext } from '../file-context.js';
 import { cellPlace } from '../place.js';
 import type { CheckedReadOptions } from '../read-options.js';
-import { createRowReader, type FileContext, type RowReader } from '../row-reader.js';
+import { createRowReader, type RowReader } from '../row-reader.js';
 import { planTable, unsupportedQuantity } from '../table-plan.js';
 import { parseWavelengthLabel } from '../wavelength-label.js';
 import { isNameHeading, isWavelengthHeading, parseQuantity } from './headings.js';

@@ -1,10 +1,12 @@
 import { TintladderError } from '../../errors.js';
+import type { FileContext } from '../file-context.js';
 import type { MeasurementTable } from '../measurement.js';
 import { cellPlace } from '../place.js';
 import type { CheckedReadOptions } from '../read-options.js';
-import { createRowReader, type FileContext, type RowReader } from '../row-reader.js';
+import { createRowReader, type RowReader } from '../row-reader.js';
 import { planTable, unsupportedQuantity } from '../table-plan.js';
 import { headingStrength, parseQuantity } from './headings.js';
+import { LARGEST_READING } from './layout.js';
 import { type LooseRow, type Preamble, readPreamble } from './preamble.js';
 
 /** Takes the rows of a file one by one. */
@@ -13,9 +15,6 @@ export interface TableReader {
   end(): void;
   tables(): readonly MeasurementTable[];
 }
-
-/** A reflectance in percent reaches 200, a wavelength starts at 200: this tells a repeated heading from a reading. */
-const LARGEST_READING = 200;
 
 /** Reads wide tables, one below the other, each with its own heading. */
 export function createWideReader(headingRow: number, file: FileContext, options: CheckedReadOptions): TableReader {

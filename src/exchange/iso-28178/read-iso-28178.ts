@@ -1,0 +1,184 @@
+import { TintladderError } from '../../errors.js';
+import type { FileContext } from '../file-context.js';
+import { parseFileNumber } from '../file-number.js';
+import type { MeasurementTable } from '../measurement.js';
+import { cellPlace } from '../place.js';
+import type { CheckedReadOptions } from '../read-options.js';
+import { createRowReader, notANumber, type RowReader } from '../row-reader.js';
+import { planTable, type TablePlan, unsupportedQuantity } from '../table-plan.js';
+import { type StatedConditions, toConditions } from '../viewing-text.js';
+import { parseWavelengthLabel } from '../wavelength-label.js';
+import { type DataTable, readDataTables } from './data-tables.js';
+
+/** Words in a description that tell spectra of light from spectra of a surface. */
+const NO_REFLECTANCE =
+  /spectral power|illumin(?!ance\b|ated)|light source|\blamp\b|emissi|radian|ambient|transmi|colou?r match|sensitivit|absorban|\bK\/S\b/i;
+/** Keywords whose value describes what was measured. */
+const DESCRIPTIONS = ['DESCRIPTOR', 'FILE_DESCRIPTOR', 'TABLE_DESCRIPTOR', 'MEAS_TYPE', 'MEASUREMENT_TYPE', 'DISPLAY'];
+
+/**
+ * Reads ISO 28178 keyword text: every table that holds spectra, L*, a*, b* or X, Y, Z.
+ *
+ * @throws TintladderError as {@link readDataTables}, and `no-header` when no table holds a colour, `unsupported-quantity` for spectra that
+ * are described as something else than reflectance
+ * @see ISO 28178, Graphic technology: exchange format for colour and process control data using XML or ASCII text
+ */
+export function readIso28178(
+  text: string,
+  file: FileContext,
+  options: CheckedReadOptions,
+): () => readonly MeasurementTable[] {
+  const tables = readDataTables(text.replace(/\r\n?/g, '\n'));
+  const readers: RowReader[] = [];
+  for (const table of tables) {
+    const reader = readTable(table, file, options);
+    if (reader) readers.push(...reader);
+    else {
+      const message = 'A table holds neither reflectance nor L*, a*, b* nor X, Y, Z; it was left out.';
+      file.notes.add('tables-without-colour', message, `line ${table.line}`);
+    }
+  }
+  if (readers.length === 0) {
+    throw new TintladderError('no-header', {
+      place: cellPlace(tables[0]?.line ?? 1, 1),
+      seen: tables[0] ? `a table of ${tables[0].fields.join(', ')}` : 'keyword text without a table',
+      expected: 'a table with reflectance, LAB_L, LAB_A, LAB_B or XYZ_X, XYZ_Y, XYZ_Z',
+    });
+  }
+  return () => readers.map((reader) => reader.table());
+}
+
+function readTable(table: DataTable, file: FileContext, options: CheckedReadOptions): readonly RowReader[] | undefined {
+  refuseOtherSpectra(table);
+  const stated = statedConditions(table);
+  const common = toConditions(stated);
+  const { line, rows } = table;
+  const placeOf = (index: number) => cellPlace(line, index + 1);
+  const makePlan = (cells: readonly string[]) =>
+    planTable({ cells, line, placeOf, firstRow: rows[0]?.cells, stated, common }, options.outsideRange, file.notes);
+
+  if (!table.fields.some((field) => /^SPECTRAL_NM$/i.test(field))) {
+    const plan = makePlan(table.fields);
+    if (!plan.spectrum && !plan.lab && !plan.xyz) return undefined;
+    checkSpectra(plan, table, file, options);
+    const reader = createRowReader(plan, file);
+    for (const { cells, line: at } of rows) reader.read(cells, at, (index) => cellPlace(at, index + 1));
+    return [reader];
+  }
+  // each row brings its own wavelengths; rows of the same wavelengths share a plan
+  const readers = new Map<string, RowReader>();
+  for (const { cells, line: at } of rows) {
+    const fields = nameByWavelength(table.fields, cells, at, file);
+    const key = fields.join(' ');
+    let reader = readers.get(key);
+    if (!reader) {
+      const plan = makePlan(fields);
+      checkSpectra(plan, table, file, options);
+      reader = createRowReader(plan, file);
+      readers.set(key, reader);
+    }
+    reader.read(withoutWavelengths(table.fields, cells), at, (index) =>
+      cellPlace(at, originalIndex(table.fields, index) + 1),
+    );
+  }
+  return [...readers.values()];
+}
+
+const isWavelengthField = (field: string) => /^SPECTRAL_NM$/i.test(field);
+
+/** Field names in which each `SPECTRAL_NM`, `SPECTRAL_PCT` pair has become one field named by its wavelength. */
+function nameByWavelength(
+  fields: readonly string[],
+  cells: readonly string[],
+  line: number,
+  file: FileContext,
+): string[] {
+  let wavelength: number | undefined;
+  return fields.flatMap((field, i) => {
+    if (isWavelengthField(field)) {
+      wavelength = parseFileNumber(cells[i], file.mark);
+      if (wavelength === undefined) throw notANumber(cells[i], file.mark, cellPlace(line, i + 1));
+      return [];
+    }
+    const value = /^SPECTRAL_(PCT|DEC)$/i.exec(field);
+    if (!value) return [field];
+    if (wavelength === undefined) {
+      throw new TintladderError('malformed', {
+        place: cellPlace(line, i + 1),
+        seen: field,
+        expected: 'SPECTRAL_NM before it',
+      });
+    }
+    const name = `SPECTRAL_${value[1].toUpperCase()} ${wavelength}`;
+    wavelength = undefined;
+    return [name];
+  });
+}
+
+function withoutWavelengths(fields: readonly string[], cells: readonly string[]): string[] {
+  return cells.filter((_, i) => !isWavelengthField(fields[i]));
+}
+
+function originalIndex(fields: readonly string[], index: number): number {
+  let left = index;
+  for (let i = 0; i < fields.length; i++) if (!isWavelengthField(fields[i]) && left-- === 0) return i;
+  return index;
+}
+
+function refuseOtherSpectra({ fields, keywords, line }: DataTable): void {
+  if (!fields.some((field) => /^SPEC(TRAL)?_/i.test(field) || parseWavelengthLabel(field))) return;
+  for (const word of DESCRIPTIONS) {
+    const described = keywords.get(word)?.find((text) => NO_REFLECTANCE.test(text));
+    if (described) throw unsupportedQuantity(`${cellPlace(line, 1)} (${word})`, described);
+  }
+}
+
+function checkSpectra(
+  plan: TablePlan,
+  { keywords, line }: DataTable,
+  file: FileContext,
+  { outsideRange }: CheckedReadOptions,
+): void {
+  if (!plan.spectrum) return;
+  const bands = keywords.get('SPECTRAL_BANDS')?.[0];
+  if (bands !== undefined && outsideRange === 'refuse' && Number(bands) !== plan.spectrum.columns.length) {
+    throw new TintladderError('count-mismatch', {
+      place: cellPlace(line, 1),
+      seen: `the start of ${plan.spectrum.columns.length} bands`,
+      expected: `${bands}, as SPECTRAL_BANDS says,`,
+    });
+  }
+  const norm = Number(keywords.get('SPECTRAL_NORM')?.[0]);
+  if (!plan.spectrum.scale && (norm === 1 || norm === 100))
+    file.scale.state(norm === 1 ? 'fraction' : 'percent', `line ${line}`);
+  if (!plan.spectrum.scale) {
+    file.notes.add(
+      'reflectance-assumed',
+      'The file does not say what its spectra are; they were read as reflectance.',
+      `line ${line}`,
+    );
+  }
+}
+
+function statedConditions({ keywords }: DataTable): StatedConditions {
+  const last = (...words: string[]) =>
+    words.map((word) => keywords.get(word)?.at(-1)).find((value) => value !== undefined);
+  const weighting = keywords.get('WEIGHTING_FUNCTION') ?? [];
+  const part = (word: RegExp) =>
+    weighting
+      .filter((text) => word.test(text))
+      .at(-1)
+      ?.replace(word, '');
+  const illuminant = part(/illuminant/i) ?? last('ILLUMINANT');
+  const observer = part(/observer/i) ?? last('OBSERVER');
+  const specular = last('SPECULAR_COMPONENT', 'SPECULAR');
+  const geometry = last('MEASUREMENT_GEOMETRY', 'GEOMETRY');
+  const instrument = last('INSTRUMENTATION', 'INSTRUMENT');
+  return {
+    ...(illuminant ? { illuminant } : {}),
+    ...(observer ? { observer } : {}),
+    ...(specular ? { specular } : {}),
+    ...(geometry ? { geometry } : {}),
+    ...(instrument ? { instrument } : {}),
+  };
+}

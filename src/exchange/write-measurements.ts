@@ -1,0 +1,36 @@
+import * as z from 'zod/mini';
+import { TintladderError } from '../errors.js';
+import { writeDelimited } from './delimited/write-delimited.js';
+import { writeIso28178 } from './iso-28178/write-iso-28178.js';
+import type { Measurement } from './measurement.js';
+
+/** How {@link writeMeasurements} writes. */
+export interface WriteOptions {
+  readonly format: 'delimited-text' | 'iso-28178';
+}
+
+const schema = z.strictObject({ format: z.enum(['delimited-text', 'iso-28178']) });
+
+/**
+ * Writes measurements as text: what {@link readMeasurements} reads from it is what was written (line numbers aside).
+ *
+ * Reflectance is written in fractions with all digits. Measurements on other grids or under other conditions start a new table.
+ *
+ * @param measurements - one or more
+ * @param options - `delimited-text` (comma, a column a wavelength) or `iso-28178` keyword text
+ * @returns the text, with `\n` line breaks
+ * @throws TintladderError `empty`, `invalid-option`, `unknown-illuminant` for an illuminant without a standard name
+ * @example writeMeasurements(readMeasurements('Sample;400;410\nwhite;92,4;92,5\n').measurements, { format: 'delimited-text' })
+ * // 'Sample name,400 nm,410 nm\nwhite,0.924,0.925\n'
+ * @see RFC 4180; ISO 28178
+ */
+export function writeMeasurements(measurements: readonly Measurement[], options: WriteOptions): string {
+  if (!schema.safeParse(options).success) {
+    throw new TintladderError('invalid-option', {
+      place: 'options.format',
+      seen: options?.format,
+      expected: "'delimited-text' or 'iso-28178'",
+    });
+  }
+  return options.format === 'iso-28178' ? writeIso28178(measurements) : writeDelimited(measurements);
+}
