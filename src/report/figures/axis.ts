@@ -15,15 +15,13 @@ export interface Axis {
 export function bottomAxis({ scale, label, ticks }: Axis, y: number, top: number): Markup {
   const format = scale.tickFormat(ticks, 'f');
   const [left, right] = scale.range();
+  const values = scale.ticks(ticks);
+  const positions = values.map((value) => scale(value));
   return element(
     'g',
     { class: 'axis' },
-    scale
-      .ticks(ticks)
-      .map((tick) => [
-        segment(scale(tick), top, scale(tick), y, 'grid'),
-        text(scale(tick), y + 14, format(tick), { 'text-anchor': 'middle' }),
-      ]),
+    gridLines(positions.map((x) => `M${at(x)} ${at(top)}V${at(y)}`)),
+    positions.map((x, i) => text(x, y + 14, format(values[i]), { 'text-anchor': 'middle' })),
     segment(left, y, right, y, 'base'),
     text((left + right) / 2, y + 29, label, { 'text-anchor': 'middle', class: 'axis-label' }),
   );
@@ -33,16 +31,18 @@ export function bottomAxis({ scale, label, ticks }: Axis, y: number, top: number
 export function leftAxis({ scale, label, ticks }: Axis, x: number, right: number): Markup {
   const format = scale.tickFormat(ticks, 'f');
   const [bottom, top] = scale.range();
+  const values = scale.ticks(ticks);
+  const positions = values.map((value) => scale(value));
   return element(
     'g',
     { class: 'axis' },
-    scale
-      .ticks(ticks)
-      .map((tick) => [
-        segment(x, scale(tick), right, scale(tick), 'grid'),
-        text(x - 6, scale(tick) + 3.5, format(tick), { 'text-anchor': 'end' }),
-      ]),
+    gridLines(positions.map((y) => `M${at(x)} ${at(y)}H${at(right)}`)),
+    positions.map((y, i) => text(x - 6, y + 3.5, format(values[i]), { 'text-anchor': 'end' })),
     segment(x, bottom, x, top, 'base'),
     text(at(2), top - 9, label, { class: 'axis-label' }),
   );
+}
+
+function gridLines(lines: readonly string[]): Markup {
+  return element('path', { class: 'grid', d: lines.join('') });
 }

@@ -16,7 +16,6 @@ export function figure({ id, title, description, width, height }: FigureText, ..
   return element(
     'svg',
     {
-      xmlns: 'http://www.w3.org/2000/svg',
       viewBox: `0 0 ${width} ${height}`,
       width,
       height,

@@ -39,7 +39,7 @@ export interface LineChart {
 
 const WIDTH = 360;
 const LEFT = 40;
-const RIGHT = WIDTH - 112;
+const RIGHT = WIDTH - 118;
 const TOP = 26;
 
 /** Line chart whose curves are named at their right end, so that no key is needed. */
@@ -73,8 +73,7 @@ function drawSeries({ style, curve, points = [], stroke }: Series, xScale: Scale
   return element(
     'g',
     {},
-    path !== null &&
-      element('path', { class: `${style.className} curve`, d: path, 'stroke-dasharray': style.dash ?? undefined }),
+    path !== null && element('path', { class: `${style.className} curve`, d: path, 'stroke-dasharray': style.dash }),
     stroke &&
       segment(
         xScale(stroke[0]),
@@ -102,13 +101,18 @@ function drawLabels(series: readonly Series[], xScale: Scale, yScale: Scale, bot
   return element(
     'g',
     {},
-    series.map(({ label, style }, i) => [
+    series.map(({ label, style, points }, i) => [
       element('path', {
         class: `${style.className} leader`,
-        d: `M${at(ends[i].x + 2)} ${at(ends[i].y)}L${RIGHT + 10} ${at(heights[i])}`,
+        d: `M${at(ends[i].x + 2)} ${at(ends[i].y)}L${RIGHT + 8} ${at(heights[i])}`,
       }),
-      marker(RIGHT + 16, heights[i], style, 30),
-      text(RIGHT + 23, heights[i] + 3.5, shorten(label, 14)),
+      element('path', {
+        class: `${style.className} curve`,
+        d: `M${RIGHT + 8} ${at(heights[i])}h18`,
+        'stroke-dasharray': style.dash,
+      }),
+      points && marker(RIGHT + 17, heights[i], style, 30),
+      text(RIGHT + 30, heights[i] + 3.5, shorten(label, 13)),
     ]),
   );
 }

@@ -13,7 +13,7 @@ export function colourTable(result: StudyResult): Markup {
   return dataTable({
     caption: rows.some(({ cell }) => cell.colours.rubbed)
       ? 'Colours of the unrubbed areas, and the rub-out difference (rubbed minus unrubbed) in its parts.'
-      : 'Colours.',
+      : 'Colours of the tints.',
     compact: true,
     columns: [
       { heading: 'Package' },

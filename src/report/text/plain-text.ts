@@ -5,6 +5,8 @@ export function plainText(text: string): string {
 
 const WIDE =
   /[\p{Script=Han}\p{Script=Hangul}\p{Script=Hiragana}\p{Script=Katakana}\u3000-\u303f\uff01-\uff60]|\p{Emoji_Presentation}/u;
+/** Text of one column a character, which most is: the segmenter is slow. */
+const NARROW = /^[ -~\u00a0-\u02ff\u0370-\u03ff\u2010-\u2027\u2500-\u257f]*$/;
 const graphemes = new Intl.Segmenter('en', { granularity: 'grapheme' });
 
 /** The escapes by which this room colours text. */
@@ -12,6 +14,7 @@ const COLOUR = new RegExp(`${String.fromCharCode(27)}\\[[\\d;]*m`, 'g');
 
 /** Columns that a text takes on a terminal: two for a wide character, none for a combining mark or a colour. */
 export function displayWidth(text: string): number {
+  if (NARROW.test(text)) return text.length;
   let width = 0;
   for (const { segment } of graphemes.segment(text.replace(COLOUR, ''))) width += WIDE.test(segment) ? 2 : 1;
   return width;
