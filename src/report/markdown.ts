@@ -107,5 +107,5 @@ export function escapeMarkdown(text: string): string {
     .replace(/:(?=\/\/)/g, '\\:')
     .replace(/\bwww\./gi, (match) => `${match.slice(0, -1)}\\.`)
     .replace(/^(\s*)([-+=])/, '$1\\$2')
-    .replace(/^(\s*\d+)([.)])/, '$1\\$2');
+    .replace(/^(\s*\d+)([.)])(?=\s|$)/, '$1\\$2');
 }

@@ -78,7 +78,7 @@ function comparison(result: StudyResult, width: number, style: TextStyle): strin
   const wide = tableWidth(COLUMNS, cells) <= width;
   const columns = wide ? COLUMNS : NARROW;
   const fitted = withNamesCut(columns, cells, width);
-  if (!fitted) return rows.flatMap((row, i) => asList(row, cells[i], style));
+  if (!fitted) return rows.flatMap((row, i) => asList(row, cells[i], width, style));
   const lines = textTable(columns, fitted);
   const heading = lines.slice(0, -rows.length);
   const body = lines.slice(-rows.length);
@@ -129,13 +129,14 @@ function diagnosisLines(row: ComparisonRow, width: number): string[] {
   return wrap(plainText(`${row.package} in ${row.paint}: ${diagnosisWords(row)}.`), width);
 }
 
-function asList({ paint, outcome }: ComparisonRow, cells: readonly string[], style: TextStyle): string[] {
+function asList(row: ComparisonRow, cells: readonly string[], width: number, style: TextStyle): string[] {
   const [name, ...figures] = cells;
   return [
-    style.bold(`${name} in ${plainText(paint)}`),
-    ...figures.map((figure, i) => {
+    ...wrap(`${name} in ${plainText(row.paint)}`, width).map(style.bold),
+    ...figures.flatMap((figure, i) => {
       const heading = COLUMNS[i + 1].heading.replace('\n', ' ');
-      return `  ${heading}: ${heading === 'Outcome' ? style.outcome(figure, outcome) : figure}`;
+      if (heading === 'Outcome') return [`  ${heading}: ${style.outcome(figure, row.outcome)}`];
+      return wrap(`${heading}: ${figure}`, width, '  ');
     }),
     '',
   ];

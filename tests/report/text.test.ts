@@ -1,0 +1,73 @@
+import { describe, expect, test } from 'vitest';
+import { renderText } from '../../src/report/index.js';
+import { displayWidth, plainText, wrap } from '../../src/report/text/plain-text.js';
+import { textTable } from '../../src/report/text/text-table.js';
+import { inventedStudy } from './fixture/invented-study.js';
+
+const result = inventedStudy();
+const ESCAPE = String.fromCharCode(27);
+
+describe('renderText', () => {
+  test.each([60, 80, 100, 140])('stays within %i columns', (width) => {
+    for (const line of renderText(result, { width }).split('\n')) expect(displayWidth(line)).toBeLessThanOrEqual(width);
+  });
+
+  test('gives the answer before the table, units in the headings', () => {
+    const text = renderText(result);
+    expect(text.indexOf('is recommended')).toBeLessThan(text.indexOf('Strength, %'));
+    expect(text).toContain('ΔE*ab');
+    expect(text).toContain('ΔE00');
+  });
+
+  test('aligns the figures of a column', () => {
+    const lines = renderText(result, { width: 100 }).split('\n');
+    const ends = lines.filter((line) => /^Package [ABD] +\d/.test(line)).map((line) => line.indexOf(')'));
+    expect(ends.length).toBeGreaterThan(8);
+    expect(new Set(ends).size).toBe(1);
+  });
+
+  test('colours only when asked to', () => {
+    expect(renderText(result)).not.toContain(ESCAPE);
+    expect(renderText(result, { colour: true })).toContain(`${ESCAPE}[31mfails${ESCAPE}[0m`);
+  });
+
+  test('says the same with and without colour', () => {
+    const bare = renderText(result, { colour: true }).replaceAll(new RegExp(`${ESCAPE}\\[\\d+m`, 'g'), '');
+    expect(bare).toBe(renderText(result));
+  });
+
+  test('names what is not met, with its limit', () => {
+    expect(renderText(result).replace(/\s+/g, ' ')).toContain(
+      'Package C with a rather longer name in Alkyd enamel fails: Relative tinting strength',
+    );
+  });
+});
+
+describe('text on a terminal', () => {
+  test('is as wide as it shows', () => {
+    expect(displayWidth('ΔE*ab 0.5')).toBe(9);
+    expect(displayWidth('颜料')).toBe(4);
+    expect(displayWidth('e\u0301')).toBe(1);
+    expect(displayWidth(`${ESCAPE}[1mA${ESCAPE}[0m`)).toBe(1);
+  });
+
+  test('has no control characters', () => expect(plainText(`a${ESCAPE}[2Jb\r\nc`)).toBe('a\ufffd[2Jb\ufffdc'));
+
+  test('breaks at spaces but not between a figure and its unit', () => {
+    expect(wrap('one two 3\u00a0% four', 8)).toEqual(['one two', '3\u00a0% four']);
+    expect(wrap('', 8)).toEqual([]);
+  });
+
+  test('stands in columns under headings of several lines', () => {
+    const columns = [
+      { heading: 'Name', side: 'right' },
+      { heading: 'Rub-out\nΔE', side: 'left' },
+    ] as const;
+    expect(textTable(columns, [['A', '0.50']])).toEqual([
+      '      Rub-out',
+      'Name       ΔE',
+      '─────────────',
+      'A        0.50',
+    ]);
+  });
+});
