@@ -70,6 +70,16 @@ try {
   console.log(
     `file ${(size / 1e6).toFixed(1)} MB; whole-file reading takes ${((whole - idle) / size).toFixed(2)} times its size`,
   );
+  const stream = `import('node:fs').then(async ({ createReadStream }) => {
+      const { Readable } = await import('node:stream');
+      let count = 0;
+      for await (const { spectrum } of readMeasurementStream(Readable.toWeb(createReadStream(path)))) count += spectrum ? 1 : 0;
+      if (count !== 100000) throw new Error();
+    })`;
+  const streamed = peakMemory(path, `await ${stream};`);
+  console.log(
+    `streaming takes ${((streamed - idle) / 1e6).toFixed(0)} MB, ${((streamed - idle) / size).toFixed(2)} times the file's size`,
+  );
 } finally {
   rmSync(path, { force: true });
 }

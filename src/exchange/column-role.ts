@@ -1,13 +1,13 @@
 import type { Viewing } from '../colorimetry/index.js';
-import { parseViewing, type StatedConditions } from './viewing-text.js';
+import { parseIlluminant, parseObserver, parseViewing, type StatedConditions } from './viewing-text.js';
 import { parseWavelengthLabel, type WavelengthLabel } from './wavelength-label.js';
 
 export type Coordinate = 'L' | 'a' | 'b' | 'X' | 'Y' | 'Z';
 
-/** What a heading says that its column holds. */
+/** What a heading says that its column holds; `set` is what it says of the coordinate, which keeps several sets in a table apart. */
 export type ColumnRole =
   | { readonly kind: 'wavelength'; readonly label: WavelengthLabel }
-  | { readonly kind: 'coordinate'; readonly coordinate: Coordinate; readonly viewing?: Viewing }
+  | { readonly kind: 'coordinate'; readonly coordinate: Coordinate; readonly set: string; readonly viewing?: Viewing }
   | { readonly kind: 'name'; readonly rank: number }
   | { readonly kind: 'replicate' }
   | { readonly kind: 'condition'; readonly part: keyof StatedConditions }
@@ -77,12 +77,12 @@ function parseCoordinate(heading: string): ColumnRole | undefined {
   if (!found) return undefined;
   const [, letter, rest = ''] = found;
   const viewing = parseViewing(rest);
-  if (rest !== '' && !viewing) return undefined;
+  if (rest !== '' && parseIlluminant(rest) === undefined && parseObserver(rest) === undefined) return undefined;
   const coordinate =
     letter.toUpperCase() === 'L'
       ? 'L'
       : letter === letter.toUpperCase() && /[AB]/.test(letter)
         ? letter.toLowerCase()
         : letter;
-  return { kind: 'coordinate', coordinate: coordinate as Coordinate, ...(viewing ? { viewing } : {}) };
+  return { kind: 'coordinate', coordinate: coordinate as Coordinate, set: rest, ...(viewing ? { viewing } : {}) };
 }

@@ -18,22 +18,90 @@ export function markedEncoding(bytes: Uint8Array): 'utf-8' | 'utf-16le' | 'utf-1
   return undefined;
 }
 
+// biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are what is looked for
+const CONTROL = /[\u0000-\u0008\u000e-\u0019\u001b-\u001f]/;
+
 /** Names a kind of file that is not text by its first bytes. */
 export function refuseKnownBinary(bytes: Uint8Array): void {
   const known = FILE_SIGNATURES.find((signature) => signature.bytes.every((byte, i) => bytes[i] === byte));
   if (known) throw notText(known.name);
 }
 
+/** Text of a file, whole or in blocks cut anywhere. */
+export interface DecodedText {
+  /** The first block. */
+  readonly beginning: string;
+  blocks(): Iterable<string>;
+  whole(): string;
+}
+
+/** Small blocks keep few cells in memory at once. */
+const BLOCK = 2 ** 16;
+
 /**
- * Text of a file: UTF-8, UTF-16 by its byte-order mark, else Windows-1252. The mark itself is dropped.
+ * Text of a file: UTF-8, UTF-16 by its byte-order mark, else Windows-1252. The mark itself is dropped. Bytes are decoded block by block, so that a
+ * large file is not in memory twice.
  *
  * @throws TintladderError `not-text` naming the kind of file where it is known; `empty-file`; `truncated` for half a character of UTF-16
  */
-export function decodeText(input: string | Uint8Array, notes: Notes): string {
-  const text = typeof input === 'string' ? input.replace(/^\uFEFF/, '') : decodeBytes(input, notes);
-  refuseControlCharacters(text);
-  refuseEmpty(text);
+export function decodeText(input: string | Uint8Array, notes: Notes): DecodedText {
+  const text = typeof input === 'string' ? fromString(input.replace(/^\uFEFF/, '')) : fromBytes(input, notes);
+  let blank = true;
+  for (const block of text.blocks()) {
+    blank &&= !/\S/.test(block);
+    if (CONTROL.test(block)) refuseControlCharacters(text.whole());
+  }
+  if (blank) refuseEmpty('');
   return text;
+}
+
+function fromString(text: string): DecodedText {
+  return {
+    beginning: text.slice(0, BLOCK),
+    *blocks() {
+      for (let at = 0; at < text.length; at += BLOCK) yield text.slice(at, at + BLOCK);
+    },
+    whole: () => text,
+  };
+}
+
+function fromBytes(bytes: Uint8Array, notes: Notes): DecodedText {
+  refuseKnownBinary(bytes);
+  const encoding = knownEncoding(bytes, notes);
+  const blocks = () => decodeBlocks(bytes, encoding);
+  return {
+    beginning: blocks().next().value ?? '',
+    blocks,
+    whole: () => new TextDecoder(encoding).decode(bytes),
+  };
+}
+
+function* decodeBlocks(bytes: Uint8Array, encoding: string): Generator<string, undefined> {
+  const decoder = new TextDecoder(encoding, { fatal: true });
+  for (let at = 0; at < bytes.length; at += BLOCK)
+    yield decoder.decode(bytes.subarray(at, at + BLOCK), { stream: true });
+  yield decoder.decode();
+}
+
+function knownEncoding(bytes: Uint8Array, notes: Notes): string {
+  const marked = markedEncoding(bytes);
+  if (marked?.startsWith('utf-16') && bytes.length % 2 === 1) {
+    throw new TintladderError('truncated', {
+      place: `byte ${bytes.length}`,
+      seen: 'half a character',
+      expected: 'an even number of bytes in UTF-16 text',
+      mend: 'Export the file again.',
+    });
+  }
+  try {
+    for (const _ of decodeBlocks(bytes, marked ?? 'utf-8'));
+    return marked ?? 'utf-8';
+  } catch {
+    if (marked) throw notText(`bytes that are no ${marked.toUpperCase()}`);
+    const message = 'The text is no UTF-8 and has no byte-order mark; it was read as Windows-1252.';
+    notes.add('windows-1252-assumed', message);
+    return 'windows-1252';
+  }
 }
 
 /** @throws TintladderError `empty-file` for a text of nothing but blanks */
@@ -46,30 +114,9 @@ export function refuseEmpty(text: string): void {
   });
 }
 
-function decodeBytes(bytes: Uint8Array, notes: Notes): string {
-  refuseKnownBinary(bytes);
-  const encoding = markedEncoding(bytes);
-  if (encoding !== undefined && encoding !== 'utf-8' && bytes.length % 2 === 1) {
-    throw new TintladderError('truncated', {
-      place: `byte ${bytes.length}`,
-      seen: 'half a character',
-      expected: 'an even number of bytes in UTF-16 text',
-      mend: 'Export the file again.',
-    });
-  }
-  try {
-    return new TextDecoder(encoding ?? 'utf-8', { fatal: true }).decode(bytes);
-  } catch {
-    if (encoding !== undefined) throw notText(`bytes that are no ${encoding.toUpperCase()}`);
-    notes.add('windows-1252-assumed', 'The text is no UTF-8 and has no byte-order mark; it was read as Windows-1252.');
-    return new TextDecoder('windows-1252').decode(bytes);
-  }
-}
-
 /** @throws TintladderError `not-text` for a character that no text file holds */
 export function refuseControlCharacters(text: string): void {
-  // biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are what is looked for
-  const at = text.search(/[\u0000-\u0008\u000e-\u0019\u001b-\u001f]/);
+  const at = text.search(CONTROL);
   if (at < 0) return;
   const line = text.slice(0, at).split(/\r\n?|\n/).length;
   throw notText(

@@ -56,7 +56,7 @@ export async function* readMeasurementStream(
   let measurements = 0;
   let bytes = 0;
   const table: DelimitedReader = createDelimitedReader(checked, notes, (measurement) => ready.push(measurement));
-  let decoder: TextDecoder | undefined;
+  const decode = createStreamDecoder();
 
   const take = (text: string) => {
     refuseControlCharacters(text);
@@ -66,19 +66,15 @@ export async function* readMeasurementStream(
   const source = stream.getReader();
   try {
     for (let part = await source.read(); !part.done; part = await source.read()) {
-      if (!decoder && part.value.length > 0) {
-        refuseKnownBinary(part.value);
-        decoder = new TextDecoder(markedEncoding(part.value) ?? 'utf-8', { fatal: true });
-      }
       bytes += part.value.length;
-      take(decode(decoder, part.value, bytes));
+      take(decode(part.value));
       const batch = ready;
       ready = [];
       measurements += batch.length;
       yield* batch;
       onProgress?.({ bytes, measurements });
     }
-    take(decode(decoder, undefined, bytes));
+    take(decode());
     const tables = table.end();
     yield* ready;
     onEnd?.({ tables, warnings: notes.list() });
@@ -87,10 +83,35 @@ export async function* readMeasurementStream(
   }
 }
 
-function decode(decoder: TextDecoder | undefined, bytes: Uint8Array | undefined, position: number): string {
-  if (!decoder) return '';
+/** Enough bytes to tell a byte-order mark and the kinds of file that are no text. */
+const TELLING_BYTES = 4;
+
+/** Decodes bytes that come in pieces; a call without bytes ends the text. */
+function createStreamDecoder(): (piece?: Uint8Array) => string {
+  let decoder: TextDecoder | undefined;
+  let held: Uint8Array = new Uint8Array();
+  let position = 0;
+  return (piece) => {
+    position += piece?.length ?? 0;
+    let bytes: Uint8Array = piece ?? new Uint8Array();
+    if (!decoder) {
+      bytes = Uint8Array.of(...held, ...bytes.subarray(0, TELLING_BYTES));
+      if (piece && bytes.length < TELLING_BYTES) {
+        held = bytes;
+        return '';
+      }
+      refuseKnownBinary(bytes);
+      decoder = new TextDecoder(markedEncoding(bytes) ?? 'utf-8', { fatal: true });
+      const rest = piece?.subarray(TELLING_BYTES) ?? new Uint8Array();
+      return decodePart(decoder, bytes, true, position) + decodePart(decoder, rest, piece !== undefined, position);
+    }
+    return decodePart(decoder, bytes, piece !== undefined, position);
+  };
+}
+
+function decodePart(decoder: TextDecoder, bytes: Uint8Array, more: boolean, position: number): string {
   try {
-    return bytes ? decoder.decode(bytes, { stream: true }) : decoder.decode();
+    return decoder.decode(bytes, { stream: more });
   } catch {
     throw new TintladderError('not-text', {
       place: `before byte ${position}`,

@@ -1,5 +1,5 @@
 import { TintladderError } from '../errors.js';
-import { decodeText } from './decode-text.js';
+import { type DecodedText, decodeText } from './decode-text.js';
 import { createDelimitedReader } from './delimited/read-delimited.js';
 import { createFileContext, type FileContext, settleFile } from './file-context.js';
 import { readIso17972 } from './iso-17972/read-iso-17972.js';
@@ -9,9 +9,6 @@ import type { Measurement, MeasurementFile, MeasurementFormat, MeasurementTable 
 import { createNotes, type Notes } from './notes.js';
 import { type CheckedReadOptions, checkReadOptions, type ReadOptions } from './read-options.js';
 import { recogniseFormat } from './recognise-format.js';
-
-/** Delimited text is split in blocks of this many characters, so that few cells are in memory at once. */
-const BLOCK = 2 ** 18;
 
 /**
  * Readings from a measurement file, whose format it recognises.
@@ -43,14 +40,14 @@ export function readMeasurements(input: string | Uint8Array, options: ReadOption
   }
   const notes = createNotes();
   const text = decodeText(input, notes);
-  const format = checked.format ?? recogniseFormat(text);
+  const format = checked.format ?? recogniseFormat(text.beginning);
   const measurements: Measurement[] = [];
   const tables = READERS[format](text, checked, notes, (measurement) => measurements.push(measurement));
   return { format, measurements, tables, warnings: notes.list() };
 }
 
 type Reader = (
-  text: string,
+  text: DecodedText,
   options: CheckedReadOptions,
   notes: Notes,
   emit: (measurement: Measurement) => void,
@@ -64,13 +61,13 @@ const READERS: Record<MeasurementFormat, Reader> = {
 };
 
 function readDelimited(
-  text: string,
+  text: DecodedText,
   options: CheckedReadOptions,
   notes: Notes,
   emit: (measurement: Measurement) => void,
-) {
+): readonly MeasurementTable[] {
   const reader = createDelimitedReader(options, notes, emit);
-  for (let at = 0; at < text.length; at += BLOCK) reader.push(text.slice(at, at + BLOCK));
+  for (const block of text.blocks()) reader.push(block);
   return reader.end();
 }
 
@@ -80,7 +77,7 @@ function whole(
 ): Reader {
   return (text, options, notes, emit) => {
     const file = createFileContext(options.scale, notes, emit);
-    const tables = read(text, file, options);
+    const tables = read(text.whole(), file, options);
     return settleFile(file, tables);
   };
 }

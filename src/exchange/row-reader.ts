@@ -39,10 +39,11 @@ export function createRowReader(plan: TablePlan, file: FileContext): RowReader {
   return {
     plan,
     read(cells, line, placeOf) {
-      const present = spectrum !== undefined && hasSpectrum(cells, plan);
+      const present = hasSpectrum(cells, plan);
       const highest = present ? readSpectrum(cells, columns, raw, file, placeOf) : 0;
       count++;
       const parts = readParts(cells, line, placeOf, plan, file);
+      if (!present && !parts.lab && !parts.xyz) throw noColour(plan, placeOf);
       if (present && !file.scale.judge(highest, () => placeOf(columns[indexOf(raw, highest)]))) {
         const kept = raw.slice();
         file.waiting.push(() => finish(parts, kept));
@@ -78,10 +79,16 @@ function toSpectrum(
   return createSpectrum({ start: grid.start, interval: grid.interval, values, scale });
 }
 
+function noColour({ spectrum, lab, xyz }: TablePlan, placeOf: (index: number) => string): TintladderError {
+  const column = lab?.indices[0] ?? xyz?.indices[0] ?? spectrum?.columns[0] ?? 0;
+  return new TintladderError('not-a-number', { place: placeOf(column), seen: '', expected: 'a reading' });
+}
+
 /** A row with no reading at all at any wavelength has no spectrum, provided that it has another colour. */
 function hasSpectrum(cells: readonly string[], plan: TablePlan): boolean {
-  if (!plan.lab && !plan.xyz) return true;
-  const columns = plan.spectrum?.columns ?? [];
+  if (!plan.lab && !plan.xyz) return plan.spectrum !== undefined;
+  if (!plan.spectrum) return false;
+  const { columns } = plan.spectrum;
   if (cells[columns[0]]?.trim() !== '') return true;
   for (const column of columns) if (cells[column]?.trim() !== '') return true;
   return false;
@@ -185,20 +192,28 @@ function readParts(
     );
   }
   return {
-    name: own === '' ? String(file.count) : own,
+    name: own === '' ? String(file.count) : ownText(own),
     ...(lab ? { lab: toLab(lab, plan, placeOf) } : {}),
     ...(xyz ? { xyz: toXyz(xyz, plan, placeOf) } : {}),
     conditions,
-    ...(replicate === '' ? {} : { replicate }),
+    ...(replicate === '' ? {} : { replicate: ownText(replicate) }),
     fields: readFields(cells, plan),
     line,
   };
 }
 
+/** Shorter texts are copied out of their block anyway. */
+const SHARED_LENGTH = 13;
+
+/** A text of its own: a slice would keep the whole block that it was cut from in memory. */
+function ownText(text: string): string {
+  return text.length < SHARED_LENGTH ? text : ` ${text}`.slice(1);
+}
+
 function readFields(cells: readonly string[], { fieldColumns }: TablePlan): Readonly<Record<string, string>> {
   if (fieldColumns.length === 0) return NO_FIELDS;
   // fromEntries makes own properties of any name, `__proto__` included
-  return Object.fromEntries(fieldColumns.map(({ index, label }) => [label, cells[index]]));
+  return Object.fromEntries(fieldColumns.map(({ index, label }) => [label, ownText(cells[index])]));
 }
 
 function readConditions(cells: readonly string[], plan: TablePlan): Conditions {

@@ -1,5 +1,4 @@
 import type { Conditions, Grid, Viewing } from '../colorimetry/index.js';
-import { describeViewing } from '../colorimetry/index.js';
 import { TintladderError } from '../errors.js';
 import { type ColumnRole, type Coordinate, columnRole } from './column-role.js';
 import type { ReflectanceScale } from './measurement.js';
@@ -131,15 +130,15 @@ function findTriple(
   coordinates: readonly [Coordinate, Coordinate, Coordinate],
   used: Set<number>,
 ): ColourColumns | undefined {
-  const key = (viewing: Viewing | undefined) => (viewing ? describeViewing(viewing) : '');
-  const find = (coordinate: Coordinate, under: string) =>
-    roles.findIndex(
-      (role) => role.kind === 'coordinate' && role.coordinate === coordinate && key(role.viewing) === under,
-    );
+  const find = (coordinate: Coordinate, set: string) =>
+    roles.findIndex((role) => role.kind === 'coordinate' && role.coordinate === coordinate && role.set === set);
   for (const role of roles) {
     if (role.kind !== 'coordinate' || role.coordinate !== coordinates[0]) continue;
-    const under = key(role.viewing);
-    const indices = [find(coordinates[0], under), find(coordinates[1], under), find(coordinates[2], under)] as const;
+    const indices = [
+      find(coordinates[0], role.set),
+      find(coordinates[1], role.set),
+      find(coordinates[2], role.set),
+    ] as const;
     if (indices.includes(-1)) continue;
     for (const index of indices) used.add(index);
     return { indices, ...(role.viewing ? { viewing: role.viewing } : {}) };

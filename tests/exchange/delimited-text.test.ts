@@ -237,6 +237,15 @@ describe('colour coordinates', () => {
     expect(codes(text)).not.toContain('viewing-not-stated');
   });
 
+  test('of a second illuminant stay text', () => {
+    const text = 'Name,L*(D65),a*(D65),b*(D65),L*(A),a*(A),b*(A)\nx,45,1,2,46,3,4\n';
+    expect(read(text).measurements[0]).toMatchObject({
+      lab: { L: 45, a: 1, b: 2 },
+      fields: { 'L*(A)': '46', 'a*(A)': '3', 'b*(A)': '4' },
+    });
+    expect(codes(text)).toContain('viewing-not-stated');
+  });
+
   test('stand beside a spectrum, which some samples may lack', () => {
     const { measurements } = read('Name,400,410,L*,a*,b*,X,Y,Z\nx,50,51,76,0,1,47,50,54\ny,,,60,0,1,25,28,30\n');
     expect(measurements[0]).toMatchObject({ lab: { L: 76, a: 0, b: 1 }, xyz: { X: 47, Y: 50, Z: 54 } });

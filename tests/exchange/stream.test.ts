@@ -95,7 +95,7 @@ test('UTF-16 with a mark streams too', async () => {
   const bytes = new Uint8Array(
     [...text].flatMap((character) => [character.charCodeAt(0) & 255, character.charCodeAt(0) >> 8]),
   );
-  const [{ name }] = await gather(readMeasurementStream(streamOf(bytes, [7])));
+  const [{ name }] = await gather(readMeasurementStream(streamOf(bytes, [1, 3])));
   expect(name).toBe('weiß');
 });
 

@@ -86,6 +86,13 @@ function addReading(
   const label = cells[plan.wavelength].trim();
   const wavelength = parseFileNumber(label, mark) ?? parseWavelengthLabel(label)?.wavelength;
   if (wavelength === undefined) throw notANumber(label, mark, cellPlace(line, plan.wavelength + 1));
+  if (!parseWavelengthLabel(`${wavelength}`)) {
+    throw new TintladderError('grid-invalid', {
+      place: cellPlace(line, plan.wavelength + 1),
+      seen: label,
+      expected: 'a wavelength in nm',
+    });
+  }
   const key = JSON.stringify(plan.keys.map((index) => cells[index]));
   let sample = samples.get(key);
   if (!sample) {
@@ -119,10 +126,7 @@ function readSample(
   let reader = readers.get(key);
   if (!reader) {
     const { line, stated, common } = plan;
-    const cells = [
-      ...others.map((index) => plan.cells[index]),
-      ...ordered.map(({ wavelength, label }) => wavelengthLabel(label, wavelength)),
-    ];
+    const cells = [...others.map((index) => plan.cells[index]), ...ordered.map(({ wavelength }) => `${wavelength}`)];
     const firstRow = [...others.map((index) => first.cells[index]), ...ordered.map(({ value }) => value)];
     const placeOf = (index: number) =>
       index < others.length
@@ -136,11 +140,6 @@ function readSample(
   }
   const cells = [...others.map((index) => first.cells[index]), ...ordered.map(({ value }) => value)];
   reader.read(cells, first.line, (index) => place(index, first.line));
-}
-
-/** Labels that are bare numbers outside the range of wavelengths must still be refused as wavelengths. */
-function wavelengthLabel(label: string, wavelength: number): string {
-  return parseWavelengthLabel(label) ? label : `${wavelength} nm`;
 }
 
 function refuseRepeated(sorted: readonly LongReading[], { wavelength: column }: LongPlan): void {
