@@ -68,6 +68,17 @@ function faultsOf({ cells, metadata }) {
   ].filter(Boolean);
 }
 
+/** Cells that were to draw a figure and didn't, or drew what is no number. */
+function figureFaultsOf({ cells }) {
+  return cells
+    .filter(({ cell_type, source }) => cell_type === 'code' && [source].flat().join('').includes('await chart('))
+    .filter(({ outputs }) => {
+      const drawn = outputs.flatMap(({ data }) => data?.['image/svg+xml'] ?? []).join('');
+      return drawn === '' || /NaN|undefined|Infinity/.test(drawn);
+    })
+    .map(({ id }) => `${id}: no figure, or one with a coordinate that is no number`);
+}
+
 const names = readdirSync(notebooks).filter((name) => name.endsWith('.ipynb'));
 if (names.length === 0) throw new Error(`There is no notebook in ${notebooks}.`);
 const sources = new Map(names.map((name) => [name, JSON.parse(readFileSync(join(notebooks, name), 'utf8'))]));
@@ -104,10 +115,12 @@ try {
     const started = performance.now();
     const run = execute(name);
     const seconds = ((performance.now() - started) / 1000).toFixed(1);
-    console.log(`${run.status === 0 ? 'holds' : 'FAILS'}  ${name}, ${seconds} s`);
-    if (run.status !== 0) {
+    const figureFaults = run.status === 0 ? figureFaultsOf(JSON.parse(readFileSync(join(folder, name), 'utf8'))) : [];
+    const holds = run.status === 0 && figureFaults.length === 0;
+    console.log(`${holds ? 'holds' : 'FAILS'}  ${name}, ${seconds} s`);
+    if (!holds) {
       failed += 1;
-      console.log(run.stderr);
+      console.log([run.status === 0 ? '' : run.stderr, ...figureFaults].join('\n').trim());
     }
     if (values.keep) {
       mkdirSync(resolve(values.keep), { recursive: true });
