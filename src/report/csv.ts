@@ -12,6 +12,22 @@ type CsvValue = string | number | undefined;
  *
  * @param result - as `evaluateStudy` gives it
  * @returns comma-separated values with CRLF line ends
+ * @example
+ * const values = Array.from({ length: 31 }, (_, i) => 0.2 + 0.01 * i);
+ * const spectrum = createSpectrum({ start: 400, interval: 10, values, scale: 'fraction' });
+ * const study = parseStudy({
+ *   title: 'An invented tint',
+ *   viewing: { illuminant: 'D65', observer: '10' },
+ *   strengthCriterion: 'absorption-maximum',
+ *   reference: 'R',
+ *   packages: [{ id: 'R', name: 'Package in use' }],
+ *   paints: [{ id: 'W', name: 'Wall paint' }],
+ *   readings: [{ names: ['tint'], package: 'R', paint: 'W' }],
+ *   criteria: [{ quantity: 'strength', lower: 95, unit: '%', reason: 'No weaker than today' }],
+ *   rankBy: { quantity: 'strength', best: 'highest' },
+ * });
+ * const result = await evaluateStudy(study, [{ name: 'tint', spectrum, conditions: {}, fields: {} }]);
+ * toCsv(result).split('\r\n')[1].slice(0, 19) // 'R,Package in use,W,'
  * @see RFC 4180
  */
 export function toCsv(result: StudyResult): string {

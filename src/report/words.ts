@@ -1,6 +1,6 @@
 import type { Outcome, RubOutCertainty, RubOutDiagnosis } from '../rubout/index.js';
 import type { StrengthCriterion, StrengthFinding } from '../strength/index.js';
-import { quantityName } from '../study/index.js';
+import { quantityName } from '../study/quantities.js';
 
 /** The outcomes as they are written everywhere, so that none is shown by colour alone. */
 export const OUTCOME_WORDS: Readonly<Record<Outcome, string>> = {

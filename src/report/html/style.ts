@@ -34,6 +34,7 @@ th:last-child,td:last-child{padding-right:0}
 thead th{vertical-align:bottom;font-weight:600;border-top:1px solid var(--ink);border-bottom:1px solid var(--ink)}
 tbody tr+tr>*{border-top:1px solid var(--grid)}
 tbody+tbody tr:first-child>*{border-top:1px solid var(--rule)}
+tbody th{min-width:6.5rem}
 .group th{font-weight:600;padding-top:.7rem}
 .numeric{text-align:right}
 .numeric+:not(.numeric){padding-left:.9rem}
@@ -83,7 +84,7 @@ td.missing{display:none!important}
 .compact tbody th{flex:0 0 100%}
 .compact td,.compact td.numeric{display:block;flex:0 0 6.6rem}
 .compact td::before{content:attr(data-label) " "}
-tbody th{font-weight:600}
+tbody th{font-weight:600;min-width:0}
 .group{background:var(--tint);border-top:1px solid var(--ink)}
 .group th{padding:.1rem .4rem}
 td,td.numeric{display:grid;grid-template-columns:9.5rem 1fr;gap:0 .6rem;text-align:left;white-space:normal}

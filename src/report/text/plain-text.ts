@@ -7,7 +7,12 @@ const WIDE =
   /[\p{Script=Han}\p{Script=Hangul}\p{Script=Hiragana}\p{Script=Katakana}\u3000-\u303f\uff01-\uff60]|\p{Emoji_Presentation}/u;
 /** Text of one column a character, which most is: the segmenter is slow. */
 const NARROW = /^[ -~\u00a0-\u02ff\u0370-\u03ff\u2010-\u2027\u2500-\u257f]*$/;
-const graphemes = new Intl.Segmenter('en', { granularity: 'grapheme' });
+/** Made when first needed, since it takes longer to make than the rest of the room to load. */
+let segmenter: Intl.Segmenter | undefined;
+function graphemesOf(text: string): Iterable<Intl.SegmentData> {
+  segmenter ??= new Intl.Segmenter('en', { granularity: 'grapheme' });
+  return segmenter.segment(text);
+}
 
 /** The escapes by which this room colours text. */
 const COLOUR = new RegExp(`${String.fromCharCode(27)}\\[[\\d;]*m`, 'g');
@@ -16,7 +21,7 @@ const COLOUR = new RegExp(`${String.fromCharCode(27)}\\[[\\d;]*m`, 'g');
 export function displayWidth(text: string): number {
   if (NARROW.test(text)) return text.length;
   let width = 0;
-  for (const { segment } of graphemes.segment(text.replace(COLOUR, ''))) width += WIDE.test(segment) ? 2 : 1;
+  for (const { segment } of graphemesOf(text.replace(COLOUR, ''))) width += WIDE.test(segment) ? 2 : 1;
   return width;
 }
 
