@@ -1,3 +1,5 @@
+import { TintladderError } from '../errors.js';
+
 /** The decimal mark of a file, settled by the first number that has one and kept from then on. */
 export interface DecimalMark {
   value?: '.' | ',';
@@ -39,4 +41,11 @@ function finite(value: number): number | undefined {
 export function looksNumeric(text: string): boolean {
   const trimmed = text.trim();
   return POINT.test(trimmed) || COMMA.test(trimmed);
+}
+
+export function notANumber(seen: string | undefined, mark: DecimalMark, place: string): TintladderError {
+  const mend = mark.value
+    ? `The file's decimal mark is ${JSON.stringify(mark.value)}, with no mark for thousands.`
+    : undefined;
+  return new TintladderError('not-a-number', { place, seen: seen ?? '', expected: 'a number', mend });
 }

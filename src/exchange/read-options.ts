@@ -1,4 +1,3 @@
-import * as z from 'zod/mini';
 import { TintladderError } from '../errors.js';
 import type { MeasurementFormat, ReflectanceScale } from './measurement.js';
 
@@ -19,22 +18,27 @@ export interface CheckedReadOptions extends ReadOptions {
   readonly maxBytes: number;
 }
 
-const FORMATS = ['delimited-text', 'iso-28178', 'iso-17972', 'jcamp-dx'] as const;
 const DEFAULT_MAX_BYTES = 2 ** 28;
 
-const schema = z.strictObject({
-  format: z.optional(z.enum(FORMATS, `one of ${FORMATS.join(', ')}`)),
-  scale: z.optional(z.enum(['fraction', 'percent'], "'fraction' or 'percent'")),
-  outsideRange: z.optional(z.enum(['refuse', 'drop'], "'refuse' or 'drop'")),
-  maxBytes: z.optional(
-    z.custom<number>((value) => typeof value === 'number' && value > 0, 'a number of bytes above 0'),
-  ),
-});
+// Checked by hand: a schema library would take longer to load than all the rest of the reader.
+const EXPECTED: Readonly<Record<keyof ReadOptions, readonly unknown[] | 'size'>> = {
+  format: ['delimited-text', 'iso-28178', 'iso-17972', 'jcamp-dx'],
+  scale: ['fraction', 'percent'],
+  outsideRange: ['refuse', 'drop'],
+  maxBytes: 'size',
+};
 
 /** @throws TintladderError `invalid-option` */
 export function checkReadOptions(options: ReadOptions): CheckedReadOptions {
-  const checked = schema.safeParse(options);
-  if (!checked.success) throw invalidOption(options, checked.error.issues[0]);
+  if (typeof options !== 'object' || options === null) throw invalidOption('options', options, 'an object');
+  for (const [key, value] of Object.entries(options)) {
+    const expected = Object.hasOwn(EXPECTED, key) ? EXPECTED[key as keyof ReadOptions] : undefined;
+    if (expected === undefined) throw invalidOption('options', key, `one of ${Object.keys(EXPECTED).join(', ')}`);
+    if (value === undefined) continue;
+    if (expected === 'size') {
+      if (!(typeof value === 'number' && value > 0)) throw invalidOption(`options.${key}`, value, 'a number above 0');
+    } else if (!expected.includes(value)) throw invalidOption(`options.${key}`, value, `one of ${expected.join(', ')}`);
+  }
   return {
     ...options,
     outsideRange: options.outsideRange ?? 'refuse',
@@ -42,14 +46,6 @@ export function checkReadOptions(options: ReadOptions): CheckedReadOptions {
   };
 }
 
-function invalidOption(options: unknown, issue: z.core.$ZodIssue): TintladderError {
-  if (issue.code === 'unrecognized_keys') {
-    const expected = `one of ${Object.keys(schema.shape).join(', ')}`;
-    return new TintladderError('invalid-option', { place: 'options', seen: issue.keys[0], expected });
-  }
-  const key = issue.path[0];
-  if (key === undefined)
-    return new TintladderError('invalid-option', { place: 'options', seen: options, expected: 'an object' });
-  const seen = (options as Record<PropertyKey, unknown>)[key];
-  return new TintladderError('invalid-option', { place: `options.${String(key)}`, seen, expected: issue.message });
+function invalidOption(place: string, seen: unknown, expected: string): TintladderError {
+  return new TintladderError('invalid-option', { place, seen, expected });
 }

@@ -1,7 +1,8 @@
-import { type Conditions, createSpectrum, type Lab, type Spectrum, type Xyz } from '../colorimetry/index.js';
+import { type Conditions, createSpectrum, type Spectrum } from '../colorimetry/index.js';
 import { TintladderError } from '../errors.js';
+import { readTriple, toLab, toXyz } from './coordinate-cells.js';
 import { type FileContext, releaseWaiting } from './file-context.js';
-import { type DecimalMark, parseFileNumber } from './file-number.js';
+import { notANumber, parseFileNumber } from './file-number.js';
 import type { Measurement, MeasurementTable, ReflectanceScale } from './measurement.js';
 import type { ScaleDecision } from './reflectance-scale.js';
 import type { TablePlan } from './table-plan.js';
@@ -16,13 +17,6 @@ export interface RowReader {
 }
 
 const NO_FIELDS: Readonly<Record<string, string>> = Object.freeze({});
-/** Lightness of twice the perfect diffuser, and chroma beyond any surface colour. */
-const LARGEST_LIGHTNESS = 131;
-const LARGEST_CHROMATIC = 300;
-const LARGEST_TRISTIMULUS = 250;
-/** Instruments read a little below zero near black. */
-const NOISE = -1;
-
 /** Reads the rows of one table as planned. */
 export function createRowReader(plan: TablePlan, file: FileContext): RowReader {
   const { spectrum } = plan;
@@ -157,13 +151,6 @@ function refuseImpossible(
   }
 }
 
-export function notANumber(seen: string | undefined, mark: DecimalMark, place: string): TintladderError {
-  const mend = mark.value
-    ? `The file's decimal mark is ${JSON.stringify(mark.value)}, with no mark for thousands.`
-    : undefined;
-  return new TintladderError('not-a-number', { place, seen: seen ?? '', expected: 'a number', mend });
-}
-
 function readParts(
   cells: readonly string[],
   line: number,
@@ -224,44 +211,4 @@ function readConditions(cells: readonly string[], plan: TablePlan): Conditions {
   for (const { index, part } of conditionColumns) if (cells[index].trim() !== '') parts[part] = cells[index].trim();
   const conditions = { ...common, ...toConditions(parts) };
   return viewing ? { ...conditions, viewing } : conditions;
-}
-
-type Triple = readonly [number, number, number];
-
-function readTriple(
-  cells: readonly string[],
-  indices: readonly [number, number, number],
-  mark: DecimalMark,
-  placeOf: (index: number) => string,
-): Triple | undefined {
-  if (indices.every((index) => cells[index].trim() === '')) return undefined;
-  const read = (index: number) => {
-    const value = parseFileNumber(cells[index], mark);
-    if (value === undefined) throw notANumber(cells[index], mark, placeOf(index));
-    return value;
-  };
-  return [read(indices[0]), read(indices[1]), read(indices[2])];
-}
-
-function within(value: number, low: number, high: number, place: string, what: string): number {
-  if (value >= low && value <= high) return value;
-  throw new TintladderError('out-of-range', { place, seen: value, expected: `${what} from ${low} to ${high}` });
-}
-
-function toLab([L, a, b]: Triple, { lab }: TablePlan, placeOf: (index: number) => string): Lab {
-  const at = (i: number) => placeOf(lab?.indices[i] ?? 0);
-  return {
-    L: within(L, NOISE, LARGEST_LIGHTNESS, at(0), 'an L*'),
-    a: within(a, -LARGEST_CHROMATIC, LARGEST_CHROMATIC, at(1), 'an a*'),
-    b: within(b, -LARGEST_CHROMATIC, LARGEST_CHROMATIC, at(2), 'a b*'),
-  };
-}
-
-function toXyz([X, Y, Z]: Triple, { xyz }: TablePlan, placeOf: (index: number) => string): Xyz {
-  const at = (i: number) => placeOf(xyz?.indices[i] ?? 0);
-  return {
-    X: within(X, NOISE, LARGEST_TRISTIMULUS, at(0), 'a tristimulus value'),
-    Y: within(Y, NOISE, LARGEST_TRISTIMULUS, at(1), 'a tristimulus value'),
-    Z: within(Z, NOISE, LARGEST_TRISTIMULUS, at(2), 'a tristimulus value'),
-  };
 }

@@ -1,4 +1,3 @@
-import * as z from 'zod/mini';
 import { TintladderError } from '../errors.js';
 import { writeDelimited } from './delimited/write-delimited.js';
 import { writeIso28178 } from './iso-28178/write-iso-28178.js';
@@ -8,8 +7,6 @@ import type { Measurement } from './measurement.js';
 export interface WriteOptions {
   readonly format: 'delimited-text' | 'iso-28178';
 }
-
-const schema = z.strictObject({ format: z.enum(['delimited-text', 'iso-28178']) });
 
 /**
  * Writes measurements as text: what {@link readMeasurements} reads from it is what was written (line numbers aside).
@@ -25,12 +22,18 @@ const schema = z.strictObject({ format: z.enum(['delimited-text', 'iso-28178']) 
  * @see RFC 4180; ISO 28178
  */
 export function writeMeasurements(measurements: readonly Measurement[], options: WriteOptions): string {
-  if (!schema.safeParse(options).success) {
+  const writer = options && Object.hasOwn(WRITERS, options.format) ? WRITERS[options.format] : undefined;
+  if (!writer) {
     throw new TintladderError('invalid-option', {
       place: 'options.format',
       seen: options?.format,
       expected: "'delimited-text' or 'iso-28178'",
     });
   }
-  return options.format === 'iso-28178' ? writeIso28178(measurements) : writeDelimited(measurements);
+  return writer(measurements);
 }
+
+const WRITERS: Record<WriteOptions['format'], (measurements: readonly Measurement[]) => string> = {
+  'delimited-text': writeDelimited,
+  'iso-28178': writeIso28178,
+};

@@ -46,12 +46,17 @@ test.each(readdirSync(FOLDER))(
     expect(outcomes.readings).toBeGreaterThan(0);
     expect(outcomes.fault).toBeGreaterThan(0);
   },
+  60_000,
 );
 
-test.each(readdirSync(FOLDER))('%s cut at any byte ends in readings or in a fault with a place', (file) => {
-  const bytes = readFileSync(join(FOLDER, file));
-  for (let length = 0; length < bytes.length; length++) expectSound(outcomeOf(bytes.subarray(0, length)));
-});
+test.each(readdirSync(FOLDER))(
+  '%s cut at any byte ends in readings or in a fault with a place',
+  (file) => {
+    const bytes = readFileSync(join(FOLDER, file));
+    for (let length = 0; length < bytes.length; length++) expectSound(outcomeOf(bytes.subarray(0, length)));
+  },
+  60_000,
+);
 
 afterAll(() => {
   expect(Reflect.ownKeys(Object.prototype).length).toBe(ownKeys);

@@ -64,7 +64,7 @@ test(`gives what the whole-file reader gives, however the bytes are cut (seed ${
     ),
     { seed: SEED, numRuns: 60 },
   );
-});
+}, 30_000);
 
 test('readings come while the file is still arriving, with progress', async () => {
   const bytes = new TextEncoder().encode(invent(40_000));

@@ -29,6 +29,7 @@ const DELIMITERS: readonly Delimiter[] = [';', '\t', ','];
 export function findLayout(text: string): Layout {
   let best: { layout: Layout; strength: number } | undefined;
   for (const delimiter of DELIMITERS) {
+    if (!text.includes(delimiter)) continue;
     const rows = firstRows(text, delimiter, LOOKED_AT);
     const found = findWide(rows, delimiter) ?? findLong(rows, delimiter) ?? findTransposed(rows, delimiter);
     if (found && (!best || found.strength > best.strength)) best = found;

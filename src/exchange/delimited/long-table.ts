@@ -1,10 +1,10 @@
 import { TintladderError } from '../../errors.js';
 import { columnRole } from '../column-role.js';
 import type { FileContext } from '../file-context.js';
-import { type DecimalMark, parseFileNumber } from '../file-number.js';
+import { type DecimalMark, notANumber, parseFileNumber } from '../file-number.js';
 import { cellPlace } from '../place.js';
 import type { CheckedReadOptions } from '../read-options.js';
-import { createRowReader, notANumber, type RowReader } from '../row-reader.js';
+import { createRowReader, type RowReader } from '../row-reader.js';
 import { planTable, unsupportedQuantity } from '../table-plan.js';
 import { parseWavelengthLabel } from '../wavelength-label.js';
 import { isNameHeading, isWavelengthHeading, parseQuantity } from './headings.js';

@@ -1,10 +1,10 @@
 import { TintladderError } from '../../errors.js';
 import type { FileContext } from '../file-context.js';
-import { parseFileNumber } from '../file-number.js';
+import { notANumber, parseFileNumber } from '../file-number.js';
 import type { MeasurementTable } from '../measurement.js';
 import { cellPlace } from '../place.js';
 import type { CheckedReadOptions } from '../read-options.js';
-import { createRowReader, notANumber, type RowReader } from '../row-reader.js';
+import { createRowReader, type RowReader } from '../row-reader.js';
 import { planTable, type TablePlan, unsupportedQuantity } from '../table-plan.js';
 import { type StatedConditions, toConditions } from '../viewing-text.js';
 import { parseWavelengthLabel } from '../wavelength-label.js';
