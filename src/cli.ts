@@ -1,6 +1,6 @@
 #!/usr/bin/env node
 import { mkdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
-import { basename, dirname, join } from 'node:path';
+import { basename, dirname, join, resolve } from 'node:path';
 import { Command, CommanderError } from 'commander';
 import { parse as parseYaml } from 'yaml';
 import { TintladderError } from './errors.js';
@@ -73,7 +73,7 @@ function writeReports(result: StudyResult, folder: string, name: string): string
 async function compare(path: string, options: { out?: string; json?: boolean; quiet?: boolean }): Promise<void> {
   const data: unknown = attempt(path, 'a study in JSON or YAML', () => parseYaml(readFileSync(path, 'utf8')));
   const study = inFile(path, () => parseStudy(data));
-  const measurements = (study.measurements ?? []).flatMap((file) => readExport(join(dirname(path), file)));
+  const measurements = (study.measurements ?? []).flatMap((file) => readExport(resolve(dirname(path), file)));
   const result = await evaluateStudy(study, measurements);
   const name = basename(path).replace(/\.[^.]*$/, '');
   const report = options.out === undefined ? undefined : writeReports(result, options.out, name);

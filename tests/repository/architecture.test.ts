@@ -38,7 +38,8 @@ function roomOf(path: string): string {
 
 function importsOf(path: string): string[] {
   const source = readFileSync(path, 'utf8').replace(/\/\*[\s\S]*?\*\//g, '');
-  return [...source.matchAll(/(?:from|import)\s*\(?'([^']+)'/g)].map((match) => match[1]);
+  const statements = /^(?:import|export)\b[^;]*?\bfrom '([^']+)'|^import '([^']+)'|\bimport\('([^']+)'\)/gm;
+  return [...source.matchAll(statements)].map(([, from, bare, dynamic]) => from ?? bare ?? dynamic);
 }
 
 function localImports(path: string): string[] {
