@@ -20,7 +20,6 @@ beforeAll(async () => {
   const format = { bundle: true, format: 'esm', platform: 'node', packages: 'external', splitting: true } as const;
   await build({ ...format, entryPoints: ['src/cli.ts'], outdir: dirname(COMMAND) });
 });
-});
 
 afterAll(() => {
   rmSync(folder, { recursive: true });
