@@ -1,12 +1,20 @@
 #!/usr/bin/env node
-import { mkdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
-import { basename, dirname, join, resolve } from 'node:path';
+import { createReadStream, mkdirSync, readFileSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import { basename, dirname, join, relative, resolve } from 'node:path';
+import { Readable } from 'node:stream';
 import { Command, CommanderError } from 'commander';
 import { parse as parseYaml } from 'yaml';
 import { TintladderError } from './errors.js';
-import { type Measurement, readMeasurements } from './exchange/index.js';
+import {
+  type Measurement,
+  readMeasurementStream,
+  readMeasurements,
+  type StreamProgress,
+  type StreamSummary,
+} from './exchange/index.js';
 import { renderHtml, renderInspection, renderMarkdown, renderText, toCsv } from './report/index.js';
 import { evaluateStudy, parseStudy, type StudyResult } from './study/index.js';
+import type { Warning } from './warning.js';
 
 const { version } = JSON.parse(readFileSync(new URL('../package.json', import.meta.url), 'utf8')) as {
   version: string;
@@ -28,19 +36,45 @@ function attempt<T>(place: string, expected: string, action: () => T): T {
   }
 }
 
-function readExport(path: string): readonly Measurement[] {
-  const bytes = attempt(path, 'a file that can be read', () => readFileSync(path));
-  const { measurements } = inFile(path, () => readMeasurements(bytes, { maxBytes: Number.POSITIVE_INFINITY }));
-  if (process.stderr.isTTY) process.stderr.write(`${path}: ${measurements.length} readings\n`);
-  return measurements;
+/** Above this size an export is read as it arrives, with its progress on a terminal. */
+const LARGE = 8_000_000;
+
+interface Export {
+  readonly measurements: readonly Measurement[];
+  readonly warnings: readonly Warning[];
+}
+
+async function readExport(path: string): Promise<Export> {
+  const size = attempt(path, 'a file that can be read', () => statSync(path).size);
+  const read = size > LARGE ? readLarge(path, size) : readMeasurements(readFileSync(path));
+  const { measurements, warnings } = await read;
+  const name = relative('', path);
+  const placed = warnings.map((warning) => ({ ...warning, place: warning.place ? `${name}, ${warning.place}` : name }));
+  return { measurements, warnings: placed };
+}
+
+async function readLarge(path: string, size: number): Promise<Export> {
+  const measurements: Measurement[] = [];
+  let warnings: readonly Warning[] = [];
+  const onProgress = ({ bytes }: StreamProgress) => {
+    if (process.stderr.isTTY) process.stderr.write(`\r${path}: ${Math.round((100 * bytes) / size)} %`);
+  };
+  const onEnd = (summary: StreamSummary) => {
+    warnings = summary.warnings;
+    if (process.stderr.isTTY) process.stderr.write('\n');
+  };
+  // Node's own stream type and the web's differ in name only
+  const stream = Readable.toWeb(createReadStream(path)) as unknown as ReadableStream<Uint8Array>;
+  for await (const measurement of readMeasurementStream(stream, { onProgress, onEnd })) measurements.push(measurement);
+  return { measurements, warnings };
 }
 
 /** Puts the file before the place of a fault, since a line number alone says little when there are several exports. */
-function inFile<T>(path: string, action: () => T): T {
+async function inFile<T>(path: string, action: () => T | Promise<T>): Promise<T> {
   try {
-    return action();
+    return await action();
   } catch (error) {
-    if (!(error instanceof TintladderError)) throw error;
+    if (!(error instanceof TintladderError) || error.code === 'file-access') throw error;
     throw new TintladderError(error.code, { ...error, place: `${path}, ${error.place}` });
   }
 }
@@ -72,9 +106,17 @@ function writeReports(result: StudyResult, folder: string, name: string): string
 
 async function compare(path: string, options: { out?: string; json?: boolean; quiet?: boolean }): Promise<void> {
   const data: unknown = attempt(path, 'a study in JSON or YAML', () => parseYaml(readFileSync(path, 'utf8')));
-  const study = inFile(path, () => parseStudy(data));
-  const measurements = (study.measurements ?? []).flatMap((file) => readExport(resolve(dirname(path), file)));
-  const result = await evaluateStudy(study, measurements);
+  const study = await inFile(path, () => parseStudy(data));
+  const exports: Export[] = [];
+  for (const file of study.measurements ?? []) {
+    const place = resolve(dirname(path), file);
+    exports.push(await inFile(relative('', place), () => readExport(place)));
+  }
+  const found = await evaluateStudy(
+    study,
+    exports.flatMap(({ measurements }) => measurements),
+  );
+  const result = { ...found, warnings: [...exports.flatMap(({ warnings }) => warnings), ...found.warnings] };
   const name = basename(path).replace(/\.[^.]*$/, '');
   const report = options.out === undefined ? undefined : writeReports(result, options.out, name);
   if (options.json) process.stdout.write(`${JSON.stringify(result)}\n`);
@@ -85,9 +127,9 @@ async function compare(path: string, options: { out?: string; json?: boolean; qu
   process.exitCode = EXIT[result.outcome];
 }
 
-function inspect(path: string): void {
+async function inspect(path: string): Promise<void> {
   const bytes = attempt(path, 'a file that can be read', () => readFileSync(path));
-  const read = inFile(path, () => readMeasurements(bytes));
+  const read = await inFile(path, () => readMeasurements(bytes));
   process.stdout.write(renderInspection(read, { colour }));
 }
 

@@ -5,6 +5,7 @@ import { CAUTIONS } from './cautions.js';
 import { comparisonRows, diagnosisWords } from './comparison-row.js';
 import { criterionGroups } from './criterion-group.js';
 import { estimateWords, intervalWords, valueWords } from './estimate-words.js';
+import { FURTHER_HEADINGS, furtherFigures } from './further-figures.js';
 import { limitWords } from './limit-words.js';
 import { namesOf } from './names.js';
 import { rankingSentences } from './ranking-sentences.js';
@@ -44,6 +45,7 @@ export function renderMarkdown(result: StudyResult): string {
     comparisonTable(result),
     `## Criteria`,
     ...criteriaTables(result),
+    ...furtherTable(result),
     `## Order of the packages`,
     list(rankingSentences(result)),
     `## Method`,
@@ -104,6 +106,11 @@ function criteriaTables(result: StudyResult): string[] {
       ]),
     ),
   ]);
+}
+
+function furtherTable(result: StudyResult): string[] {
+  const rows = furtherFigures(result);
+  return rows.length === 0 ? [] : ['## Further figures', table(FURTHER_HEADINGS, rows)];
 }
 
 function table(header: readonly string[], rows: readonly (readonly string[])[]): string {

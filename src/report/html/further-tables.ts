@@ -1,10 +1,11 @@
 import { STRENGTH_CRITERIA } from '../../strength/index.js';
-import type { Cell, Figure, StudyResult } from '../../study/index.js';
+import type { Cell, StudyResult } from '../../study/index.js';
 import { comparisonRows } from '../comparison-row.js';
-import { estimateWords, intervalWords, valueWords } from '../estimate-words.js';
+import { estimateWords, valueWords } from '../estimate-words.js';
 import { withUnit } from '../format.js';
+import { FURTHER_HEADINGS, furtherFigures } from '../further-figures.js';
 import { namesOf } from '../names.js';
-import { CRITERION_WORDS, quantityWords } from '../words.js';
+import { CRITERION_WORDS } from '../words.js';
 import type { Markup } from './element.js';
 import { dataTable } from './table.js';
 
@@ -33,34 +34,11 @@ export function criterionSpreadTable(result: StudyResult): Markup | undefined {
 
 /** Figures beside strength and rub-out: storage, curves, let-down and what was supplied. */
 export function furtherFiguresTable(result: StudyResult): Markup | undefined {
-  const names = namesOf(result);
-  const row = (item: string, paint: string, figure: Figure) => ({
-    cells: [
-      quantityWords(figure.quantity),
-      item,
-      paint,
-      withUnit(valueWords(figure.value, figure.unit), figure.unit),
-      intervalWords(figure.interval, figure.unit, figure.value),
-      figure.method,
-    ],
-  });
-  const rows = [
-    ...comparisonRows(result).flatMap((own) => own.further.map((figure) => row(own.package, own.paint, figure))),
-    ...result.packages.flatMap(({ package: { id }, figures }) =>
-      figures.map((figure) => row(names.package(id), 'all', figure)),
-    ),
-  ];
+  const rows = furtherFigures(result).map((cells) => ({ cells }));
   if (rows.length === 0) return undefined;
   return dataTable({
     caption: 'Further figures.',
-    columns: [
-      { heading: 'Quantity' },
-      { heading: 'Package' },
-      { heading: 'Paint' },
-      { heading: 'Value', numeric: true },
-      { heading: '95 % interval', numeric: true },
-      { heading: 'Found by' },
-    ],
+    columns: FURTHER_HEADINGS.map((heading, i) => ({ heading, numeric: i === 3 || i === 4 })),
     groups: [{ rows }],
   });
 }
