@@ -57,7 +57,10 @@ export function recommend(
   return { package: first, leadProven, statement: [statement, ...others].join(' ') };
 }
 
-/** What stands against a package: its worst judgement, or what is missing. */
+/** So many reasons are spelt out in the answer; the report lists all. */
+const MOST_REASONS = 2;
+
+/** What stands against a package: everything that fails, or else everything undecided, or what is missing. */
 function objection(
   id: string,
   name: string,
@@ -67,18 +70,20 @@ function objection(
 ): string {
   const result = contenders.find((contender) => contender.result.package.id === id)?.result;
   const judgements = [
-    ...(result?.judgements ?? []),
     ...cells.filter((cell) => cell.package === id).flatMap((cell) => cell.judgements),
+    ...(result?.judgements ?? []),
   ];
-  const worst =
-    judgements.find(({ outcome }) => outcome === 'fails') ?? judgements.find(({ outcome }) => outcome === 'undecided');
-  if (!worst) return `${name} is undecided: it was not read in every paint.`;
-  return `${name} ${worst.outcome === 'fails' ? 'fails' : 'is undecided'}: ${describe(worst, study)}.`;
+  const reasons = judgements.filter(({ outcome }) => outcome === result?.outcome);
+  if (reasons.length === 0) return `${name} is undecided: a figure that others have is missing for it.`;
+  const more = reasons.length - MOST_REASONS;
+  const listed = reasons.slice(0, MOST_REASONS).map((judgement) => describe(judgement, study));
+  const rest = more > 0 ? [`${more} more ${more === 1 ? 'figure' : 'figures'}`] : [];
+  return `${name} ${result?.outcome === 'fails' ? 'fails' : 'is undecided'}: ${[...listed, ...rest].join('; ')}.`;
 }
 
 function describe(judgement: Judgement, { paints }: Study): string {
   const { quantity, paint, readingsNeeded } = judgement;
   const place = paint === undefined ? '' : ` in ${paints.find(({ id }) => id === paint)?.name ?? paint}`;
-  const more = readingsNeeded === undefined ? '' : `; about ${readingsNeeded} readings a side would decide it`;
+  const more = readingsNeeded === undefined ? '' : ` (about ${readingsNeeded} readings a side would decide it)`;
   return `${quantityName(quantity)}${place} is ${figureText(judgement)} against ${limitText(judgement)}${more}`;
 }
