@@ -29,11 +29,13 @@ function withoutImports(code: string): string {
   });
 }
 
-const FILES = ['README.md'];
+const GUIDE = 'docs/guide';
+
+const FILES = ['README.md', ...fs.readdirSync(GUIDE).map((name) => `${GUIDE}/${name}`)];
 
 const blocks = FILES.flatMap(blocksIn);
 
-test('there are blocks to run', () => expect(blocks.length).toBeGreaterThanOrEqual(2));
+test('there are blocks to run', () => expect(blocks.length).toBeGreaterThanOrEqual(2 + 5));
 
 test.each(blocks)('$place prints what it says', async ({ code }) => {
   const printed: string[] = [];

@@ -8,7 +8,7 @@ export { type DosageLadderFit, fitDosageLadder } from './fit-dosage-ladder.js';
 export { fitGrindCurve, type GrindCurveOptions } from './fit-grind-curve.js';
 export type { FittedQuantity } from './fitted-quantity.js';
 export type { GrindCurveFit, GrindFormFit } from './grind-curve-fit.js';
-export type { GrindFormName, GrindPoint } from './grind-form.js';
+export type { GrindFormName, GrindPoint, Scatter as GrindScatter } from './grind-form.js';
 export { type GrindingTimeSaved, grindingTimeSaved, type TimeSavedOptions } from './grinding-time-saved.js';
 export type { DosagePoint } from './quadratic-plateau.js';
 export {
