@@ -19,6 +19,6 @@ export default defineConfig({
   clean: true,
   // These are made of many small files, which take longer to load than everything of ours; bundled, the parts that are used load in a
   // few milliseconds. scripts/third-party-licences.mjs puts their licences beside them.
-  noExternal: ['zod', 'fast-xml-parser', 'jcampconverter', 'd3-scale', 'd3-shape'],
+  noExternal: ['zod', 'fast-xml-parser', 'd3-scale', 'd3-shape'],
   metafile: true,
 });

@@ -1,4 +1,5 @@
 import { assertSameGrid, createSpectrum, gridOf, type Spectrum } from '../colorimetry/spectrum.js';
+import { spectrumWarnings } from '../colorimetry/spectrum-warnings.js';
 import type { Warning } from '../warning.js';
 import { type Bands, FIRST_WAVELENGTH, LAST_WAVELENGTH, spectralBands } from './bands.js';
 import { asReadings, sideOf } from './side.js';
@@ -32,7 +33,7 @@ export interface StrengthOptions extends ComparisonOptions<Spectrum> {
  * @param options - criterion, viewing, and what is known of white, surface, amounts and scatter
  * @returns strength in % with its method, residual difference, interval and warnings. Warning codes: `white-darker`,
  * `negative-absorption`, `absorption-maximum-at-end`, `absorption-saturated`, `absorption-weak`, `near-neutral`,
- * `several-solutions`, `specular-modes-differ`, `range-cut-short`, `no-interval`, `replicates-identical`, `scatter-borrowed`
+ * `several-solutions`, `specular-modes-differ`, `range-cut-short`, `no-interval`, `replicates-identical`, `scatter-borrowed`, and those of `spectrumWarnings`
  * @throws TintladderError `no-absorption` where a colorant adds none to its white, naming the wavelength; `no-solution` if
  * no amount of the trial equals the reference; `zero-reflectance`, `no-internal-reflectance` or
  * `reflectance-out-of-range` naming reading and wavelength; `grid-mismatch`, `grid-invalid`, `empty`, `invalid-option`,
@@ -52,6 +53,7 @@ export function relativeTintingStrength(
   assertCriterion(criterion);
   assertComparison(options);
   const references = asReadings(reference, 'reference');
+  const trials = asReadings(trial, 'trial');
   const [first] = references;
   const sideFrom = (name: string, readings: readonly Spectrum[]) => {
     readings.forEach((reading, i) => {
@@ -64,7 +66,7 @@ export function relativeTintingStrength(
   };
   const sides = {
     reference: sideFrom('reference', references),
-    trial: sideFrom('trial', asReadings(trial, 'trial')),
+    trial: sideFrom('trial', trials),
     white: white === undefined ? undefined : sideFrom('white', asReadings(white, 'white')),
   };
   const grid = gridOf(first);
@@ -76,8 +78,22 @@ export function relativeTintingStrength(
     matched: createSpectrum({ start, interval, values: matched, scale: 'fraction' }),
     ...(choice.band !== undefined && { wavelength: start + choice.band * interval }),
     grid,
-    warnings: [...figure.warnings, ...noteShortRange(criterion, bands)],
+    warnings: [
+      ...figure.warnings,
+      ...noteShortRange(criterion, bands),
+      ...noteSpectrum('reference', first),
+      ...noteSpectrum('trial', trials[0]),
+    ],
   };
+}
+
+/** What the first reading of a side says of the others too: features too narrow for the grid, reflectance above 1. */
+function noteSpectrum(side: string, spectrum: Spectrum): Warning[] {
+  return spectrumWarnings(spectrum).map(({ code, message, place }) => ({
+    code,
+    message: `In the ${side}: ${message}`,
+    place: `${side} at ${place}`,
+  }));
 }
 
 function noteShortRange(criterion: StrengthCriterion, { first, last, nameOf }: Bands): Warning[] {

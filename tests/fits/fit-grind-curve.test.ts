@@ -220,3 +220,12 @@ describe(`over 1,000 simulated ladders of eight points with 1 % noise (seed ${SE
     60_000,
   );
 });
+
+test('a ladder on which the search for an interval once went on for ever comes to an end', () => {
+  const strengths = [
+    69.59382444644146, 84.507887911684, 89.15476081579268, 96.15551573701316, 97.88874771257554, 101.9171676335062,
+    101.76874439553653,
+  ];
+  const points = [10, 20, 30, 45, 60, 90, 120].map((time, i) => ({ time, strength: strengths[i] }));
+  expect(fitGrindCurve(points).finalStrength.value).toBeGreaterThan(100);
+});

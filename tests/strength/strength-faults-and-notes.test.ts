@@ -154,6 +154,14 @@ describe('no answer', () => {
 });
 
 describe('notes', () => {
+  test('a feature narrower than the interval is noted with its side and wavelength', () => {
+    const spike = (wavelength: number) => (wavelength === 560 ? 0.35 : 0);
+    const reference = reduction(COLORANTS.blue, 1);
+    const trial = reduction(COLORANTS.blue, 1, { shift: spike });
+    const { warnings } = relativeTintingStrength(reference, trial, { criterion: 'tristimulus-y', viewing: D65_10 });
+    expect(warnings).toContainEqual(expect.objectContaining({ code: 'narrow-features', place: 'trial at 560 nm' }));
+  });
+
   test('white base darker than the reduction', () => {
     const bleached = (wavelength: number) => blue(wavelength) - bell(450, 20, 0.04)(wavelength);
     const base = () => 0.03;
