@@ -1,6 +1,12 @@
 import type { Warning } from '../warning.js';
 import type { Spectrum } from './spectrum.js';
 
+/**
+ * Below 420 nm a fourth difference reaches into the band edge of titanium dioxide, which every white paint has, and above 700 nm the
+ * observers see next to nothing: a note there would stand on every reading and tell nothing.
+ */
+const SEEN = { from: 420, to: 700 };
+
 /** Interpolation between readings that is uncertain by more than this reflectance is worth a note (our own rule, no source). */
 const UNCERTAIN = 0.005;
 
@@ -8,7 +14,7 @@ const UNCERTAIN = 0.005;
  * What a reader of colours computed from this spectrum should know: features too narrow for the interval, and reflectance above 1.
  *
  * A curve between readings is known only as far as the readings follow a smooth line. Its uncertainty is taken as the largest error term of
- * cubic interpolation, 3/128 of the fourth difference of the readings; above 0.005 the first warning is given.
+ * cubic interpolation, 3/128 of the fourth difference of the readings; above 0.005 between 420 and 700 nm the first warning is given.
  *
  * @param spectrum - reflectance factor
  * @returns warnings `narrow-features` and `reflectance-above-one`, each at most once, placed at the wavelength where it is worst; empty
@@ -24,7 +30,7 @@ export function spectrumWarnings(spectrum: Spectrum): Warning[] {
   const at = (i: number) => `${start + i * interval} nm`;
 
   const doubt = values.map((_, i) =>
-    i < 2 || i > values.length - 3
+    i < 2 || i > values.length - 3 || start + i * interval < SEEN.from || start + i * interval > SEEN.to
       ? 0
       : (3 / 128) * Math.abs(values[i - 2] - 4 * values[i - 1] + 6 * values[i] - 4 * values[i + 1] + values[i + 2]),
   );
