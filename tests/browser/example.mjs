@@ -113,12 +113,12 @@ async function droppedFile(page, check) {
   await checkNumbers(page, check, 'WB R', 'WB A', 'WB white');
   check('figures', await page.locator('#results svg[role="img"]').count(), 3);
   check('figures with NaN', /NaN|undefined|Infinity/.test(await page.locator('#results').innerHTML()), false);
-  await checkLayout(page, check);
 
   await page
     .locator('.role', { has: page.locator('#pattern-trial') })
     .locator('summary')
     .click();
+  await checkLayout(page, check);
   await page.locator('label', { hasText: 'WB A unrubbed 3' }).locator('input[name="trial"]').uncheck();
   check('trial readings', await page.locator('tr[data-role="trial"] td').first().textContent(), '2');
   const expected = compareStrengthCriteria(named('WB R unrubbed'), named('WB A unrubbed').slice(0, 2), {
@@ -134,7 +134,6 @@ async function droppedFile(page, check) {
     (await page.locator('#answer').textContent()).includes(`${minus(byY.percent, 1)} % of the strength`),
     true,
   );
-  await checkLayout(page, check);
 }
 
 /** The button's own choice: the package that flocculates. */
