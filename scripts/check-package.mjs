@@ -88,7 +88,7 @@ export const used = [percent, L, fitGrindCurve, assessRubOut, readMeasurements, 
       '--moduleResolution',
       resolution,
     ];
-    run('node', [tsc, ...options, '--types', '', 'use.ts']);
+    run('node', [tsc, ...options, 'use.ts']);
     console.log(`TypeScript, ${resolution} resolution: no error`);
   }
   console.log(run('npx', ['--no-install', 'tintladder', '--version']).trim());

@@ -12,7 +12,9 @@ const texts = [...folders].sort().map((folder) => {
   const { name, version, license } = JSON.parse(readFileSync(join(folder, 'package.json'), 'utf8'));
   const file = readdirSync(folder).find((entry) => /^licen[cs]e/i.test(entry));
   if (!license || !/^(MIT|ISC|BSD-[23]-Clause)$/.test(license)) throw new Error(`${name} has the licence ${license}`);
-  const text = file ? readFileSync(join(folder, file), 'utf8').trim() : `Licence: ${license}; the package carries no text.`;
+  const text = file
+    ? readFileSync(join(folder, file), 'utf8').trim()
+    : `Licence: ${license}; the package carries no text.`;
   return `${name} ${version} (${license})\n\n${text}\n`;
 });
 writeFileSync('dist/THIRD-PARTY-LICENCES.txt', texts.join(`\n${'-'.repeat(80)}\n\n`));

@@ -23,7 +23,8 @@ const { version } = JSON.parse(readFileSync(new URL('../package.json', import.me
 const EXIT = { meets: 0, fails: 1, undecided: 2, usage: 64, data: 65 } as const;
 
 const colour = Boolean(process.stdout.isTTY) && !process.env.NO_COLOR;
-const width = process.stdout.columns;
+// some terminals say 0
+const width = process.stdout.columns || undefined;
 
 /** A file that can't be read or written, or is no study, as a fault with its place. */
 function attempt<T>(place: string, expected: string, action: () => T): T {
