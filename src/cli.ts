@@ -175,7 +175,7 @@ try {
 } catch (error) {
   if (error instanceof CommanderError) process.exitCode = error.exitCode === 0 ? 0 : EXIT.usage;
   else if (error instanceof TintladderError) {
-    process.stderr.write(`tintladder: ${error.message}\n`);
+    process.stderr.write(`tintladder: ${error.message} [${error.code}]\n`);
     process.exitCode = EXIT.data;
   } else throw error;
 }

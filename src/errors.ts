@@ -97,6 +97,15 @@ export class TintladderError extends Error {
 function show(value: unknown): string {
   if (typeof value === 'string') return JSON.stringify(value.length > 60 ? `${value.slice(0, 57)}...` : value);
   if (typeof value !== 'object' || value === null) return String(value);
-  const text = JSON.stringify(value) ?? String(value);
+  const text = asJson(value);
   return text.length > 80 ? `${text.slice(0, 77)}...` : text;
+}
+
+/** Rings and big integers have no JSON; a fault must not fail while it is being told. */
+function asJson(value: object): string {
+  try {
+    return JSON.stringify(value) ?? 'an object';
+  } catch {
+    return 'an object';
+  }
 }

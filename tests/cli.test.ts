@@ -89,6 +89,7 @@ describe('compare', () => {
     const { status, stderr } = tintladder('compare', SCREENING, '--out', file);
     expect(status).toBe(65);
     expect(stderr).toContain('a folder that can be written');
+    expect(stderr).toContain('[file-access]');
     expect(readFileSync(file, 'utf8')).toBe('a file where the folder should be');
   });
 
