@@ -103,3 +103,17 @@ describe.each([
 test('the contrast ratio of black on white is 21 (WCAG 2.1)', () => {
   expect(contrast('#000000', '#ffffff')).toBeCloseTo(21, 10);
 });
+
+test('a large study shows the plates that call for a look, and says what it leaves out', () => {
+  const [first] = result.cells;
+  const many = Array.from(
+    { length: 80 },
+    (_, i) => ({ ...first, package: `P${i}`, outcome: i === 70 ? 'fails' : 'meets' }) as const,
+  );
+  const packages = many.map(({ package: id }) => ({ ...result.packages[0], package: { id, name: id } }));
+  const page = renderHtml({ ...result, packages, cells: many });
+  const captions = [...page.matchAll(/<figure class="plate"><figcaption>([^<]*)/g)].map(([, caption]) => caption);
+  expect(captions).toHaveLength(60);
+  expect(captions[0]).toContain('P70');
+  expect(page).toContain(`Shown are 60 of 80`);
+});

@@ -7,13 +7,23 @@ import { type Swatch, swatchPlate } from '../figures/swatches.js';
 import { formatFixed } from '../format.js';
 import { element, type Markup } from './element.js';
 
-/** Swatches, reflectance and K/S of every package in every paint, on common scales. */
+/** More plates than these nobody looks through, and a page of thousands of curves is slow to open. */
+const MOST_PLATES = 60;
+
+/**
+ * Swatches, reflectance and K/S of every package in every paint, on common scales; in a large study those that call for a
+ * look first, as many as a reader can take in.
+ */
 export function plates(result: StudyResult): Markup[] {
   const { viewing, surface } = result.method;
-  const drawn = comparisonRows(result).map((row) => ({ row, ...curvesOf(row.cell, surface) }));
+  const rows = comparisonRows(result);
+  const shown = rows.length > MOST_PLATES ? callingForALook(rows).slice(0, MOST_PLATES) : rows;
+  const drawn = shown.map((row) => ({ row, ...curvesOf(row.cell, surface) }));
   const highest = Math.max(0.1, ...drawn.flatMap(({ reflectance }) => valuesOf(reflectance)));
   const strongest = Math.max(0.1, ...drawn.flatMap(({ ratio }) => valuesOf(ratio)));
-  return drawn.map(({ row, reflectance, ratio }, i) => {
+  const left = rows.length - shown.length;
+  const note = `Shown are ${shown.length} of ${rows.length}: what fails first, then what is undecided; the figures of all stand in the tables.`;
+  const figures = drawn.map(({ row, reflectance, ratio }, i) => {
     const id = `plate-${i + 1}`;
     const where = `${row.package} in ${row.paint}`;
     const grid = row.cell.spectra.grid;
@@ -46,6 +56,12 @@ export function plates(result: StudyResult): Markup[] {
       ),
     );
   });
+  return left > 0 ? [element('p', {}, note), ...figures] : figures;
+}
+
+/** What fails, then what is undecided, then the rest, each in the order of the tables. */
+function callingForALook(rows: readonly ComparisonRow[]): ComparisonRow[] {
+  return (['fails', 'undecided', 'meets'] as const).flatMap((outcome) => rows.filter((row) => row.outcome === outcome));
 }
 
 function captionOf({ package: name, paint, isReference }: ComparisonRow): string {
