@@ -1,5 +1,5 @@
 import { findRoot } from '../strength/brent.js';
-import { incompleteBeta, logGamma } from '../strength/incomplete-beta.js';
+import { incompleteBeta, logBeta } from '../strength/incomplete-beta.js';
 import type { Interval } from './judge.js';
 
 /** A mean difference of three coordinates, how surely it is known, and on how many degrees of freedom. */
@@ -135,6 +135,7 @@ function probabilityBelow(length: number, r: number, model: Model): number {
   const from = s > 0 ? angle((-length - r) / s) : 0;
   const to = s > 0 ? angle((length - r) / s) : 0;
   if (!(s > 0)) return across > 0 ? fProbability((length * length - r * r) / across, m, n) : length >= r ? 1 : 0;
+  const ofBeta = logBeta(m / 2, (n + 1) / 2);
   let sum = 0;
   for (let i = 0; i < NODES; i++) {
     // Nodes crowd at the ends, where the integrand has its corners.
@@ -144,14 +145,14 @@ function probabilityBelow(length: number, r: number, model: Model): number {
     const left = length * length - (r + s * t) ** 2;
     // Given t, the common scatter is that of n + 1 degrees of freedom, n/(n + 1) (1 + t²/n) times as large.
     const ratio = across > 0 ? left / ((across * (n + t * t)) / (n + 1)) : left > 0 ? Number.POSITIVE_INFINITY : 0;
-    sum += Math.cos(theta) ** (n - 1) * fProbability(ratio, m, n + 1) * Math.sin(phi);
+    sum += Math.cos(theta) ** (n - 1) * fProbability(ratio, m, n + 1, ofBeta) * Math.sin(phi);
   }
-  const beta = Math.exp(logGamma(n / 2) + logGamma(0.5) - logGamma((n + 1) / 2));
+  const beta = Math.exp(logBeta(n / 2, 0.5));
   return Math.min((sum * (to - from) * Math.PI) / (2 * NODES) / beta, 1);
 }
 
 /** Probability that an F variable, numerator m and denominator n, stays below x. */
-function fProbability(x: number, m: number, n: number): number {
+function fProbability(x: number, m: number, n: number, ofBeta = logBeta(m / 2, n / 2)): number {
   if (!(x > 0)) return 0;
-  return x === Number.POSITIVE_INFINITY ? 1 : incompleteBeta((m * x) / (m * x + n), m / 2, n / 2);
+  return x === Number.POSITIVE_INFINITY ? 1 : incompleteBeta((m * x) / (m * x + n), m / 2, n / 2, ofBeta);
 }

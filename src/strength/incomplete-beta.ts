@@ -12,9 +12,15 @@ const LANCZOS = [
 /** Natural logarithm of the gamma function for x > 0. */
 export function logGamma(x: number): number {
   const y = x - 1;
-  const series = LANCZOS.slice(1).reduce((sum, coefficient, i) => sum + coefficient / (y + i + 1), LANCZOS[0]);
+  let series = LANCZOS[0];
+  for (let i = 1; i < LANCZOS.length; i++) series += LANCZOS[i] / (y + i);
   const t = y + 7.5;
   return 0.5 * Math.log(2 * Math.PI) + (y + 0.5) * Math.log(t) - t + Math.log(series);
+}
+
+/** Natural logarithm of the beta function B(a, b), a and b > 0. */
+export function logBeta(a: number, b: number): number {
+  return logGamma(a) + logGamma(b) - logGamma(a + b);
 }
 
 /**
@@ -23,12 +29,13 @@ export function logGamma(x: number): number {
  * @param x - 0 to 1
  * @param a - > 0
  * @param b - > 0
+ * @param ofBeta - log B(a, b), for callers that ask for many x
  * @see DLMF 8.17.22; Lentz's algorithm as in Press et al., Numerical Recipes, section 6.4
  */
-export function incompleteBeta(x: number, a: number, b: number): number {
+export function incompleteBeta(x: number, a: number, b: number, ofBeta = logBeta(a, b)): number {
   if (x <= 0) return 0;
   if (x >= 1) return 1;
-  const front = Math.exp(logGamma(a + b) - logGamma(a) - logGamma(b) + a * Math.log(x) + b * Math.log1p(-x));
+  const front = Math.exp(a * Math.log(x) + b * Math.log1p(-x) - ofBeta);
   return x < (a + 1) / (a + b + 2) ? (front * fraction(x, a, b)) / a : 1 - (front * fraction(1 - x, b, a)) / b;
 }
 
@@ -54,10 +61,11 @@ function fraction(x: number, a: number, b: number): number {
 
 /** The x at which I_x(a, b) = p, by bisection to the last digit of a double; p from 0 to 1. */
 export function inverseIncompleteBeta(p: number, a: number, b: number): number {
+  const ofBeta = logBeta(a, b);
   let low = 0;
   let high = 1;
   for (let middle = 0.5; middle > low && middle < high; middle = low + (high - low) / 2) {
-    if (incompleteBeta(middle, a, b) < p) low = middle;
+    if (incompleteBeta(middle, a, b, ofBeta) < p) low = middle;
     else high = middle;
   }
   return high;
