@@ -1,7 +1,8 @@
 // Packs the package, installs it into an empty project and uses it there the ways people will: ESM, require, TypeScript with both
-// module resolutions, and the command. Also runs publint and the export check on the packed file.
+// module resolutions, and the command. Also runs publint and attw on the packed file, looks at the licences of everything that comes
+// with it, and prints load times.
 import { execFileSync } from 'node:child_process';
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 
@@ -32,6 +33,30 @@ const tint = (amount) => createSpectrum({
   }),
 });
 `;
+
+const PERMISSIVE = /^\(?(MIT|ISC|0BSD|BSD-[23]-Clause|Apache-2\.0|CC0-1\.0)\b/;
+
+/** Every package that comes with an installation must be free to use commercially. */
+function checkLicences() {
+  const packages = Object.entries(JSON.parse(readFileSync(join(folder, 'package-lock.json'), 'utf8')).packages);
+  const installed = packages.filter(([path]) => path !== '').map(([path]) => join(folder, path, 'package.json'));
+  for (const file of installed) {
+    const { name, license } = JSON.parse(readFileSync(file, 'utf8'));
+    if (!PERMISSIVE.test(license ?? '')) throw new Error(`${name} has the licence ${license}`);
+  }
+  console.log(`licences: ${installed.length} packages, all permissive`);
+}
+
+/** Best of five fresh processes a subpath; printed and not judged, since it depends on the machine and its load. */
+function reportLoadTimes() {
+  for (const subpath of ['colorimetry', 'strength', 'rubout', 'exchange', 'study', 'report', 'fits']) {
+    const code = `const t = performance.now(); await import('tintladder/${subpath}'); console.log(performance.now() - t)`;
+    const times = Array.from({ length: 5 }, () =>
+      Number(execFileSync('node', ['--input-type=module', '-e', code], { cwd: folder, encoding: 'utf8' })),
+    );
+    console.log(`loading tintladder/${subpath}: ${Math.min(...times).toFixed(0)} ms`);
+  }
+}
 
 try {
   run('npm', ['run', '--silent', 'build'], root);
@@ -92,6 +117,8 @@ export const used = [percent, L, fitGrindCurve, assessRubOut, readMeasurements, 
     console.log(`TypeScript, ${resolution} resolution: no error`);
   }
   console.log(run('npx', ['--no-install', 'tintladder', '--version']).trim());
+  checkLicences();
+  reportLoadTimes();
 } finally {
   rmSync(folder, { recursive: true, force: true });
 }
