@@ -52,6 +52,7 @@ export function normaliseHeading(text: string): string {
     .trim();
 }
 
+/** What a column holds, by its heading: reflectance at a wavelength, a coordinate, a name, a condition, or other text. */
 export function columnRole(heading: string): ColumnRole {
   const label = parseWavelengthLabel(heading);
   if (label) return { kind: 'wavelength', label };

@@ -33,6 +33,7 @@ function within(value: number, low: number, high: number, place: string, what: s
   throw new TintladderError('out-of-range', { place, seen: value, expected: `${what} from ${low} to ${high}` });
 }
 
+/** L*, a*, b* of a row, refused outside what a colour can have. */
 export function toLab([L, a, b]: Triple, { lab }: TablePlan, placeOf: (index: number) => string): Lab {
   const at = (i: number) => placeOf(lab?.indices[i] ?? 0);
   return {
@@ -42,6 +43,7 @@ export function toLab([L, a, b]: Triple, { lab }: TablePlan, placeOf: (index: nu
   };
 }
 
+/** X, Y, Z of a row, refused outside what a colour can have. */
 export function toXyz([X, Y, Z]: Triple, { xyz }: TablePlan, placeOf: (index: number) => string): Xyz {
   const at = (i: number) => placeOf(xyz?.indices[i] ?? 0);
   return {

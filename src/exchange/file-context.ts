@@ -18,6 +18,7 @@ export interface FileContext {
   readonly waiting: (() => Measurement)[];
 }
 
+/** What the readers of one file share: its scale, its notes, and where measurements go. */
 export function createFileContext(
   scale: ReflectanceScale | undefined,
   notes: Notes,

@@ -43,6 +43,7 @@ export function looksNumeric(text: string): boolean {
   return POINT.test(trimmed) || COMMA.test(trimmed);
 }
 
+/** The fault of a cell that is no number, with the decimal mark that was taken for the file. */
 export function notANumber(seen: string | undefined, mark: DecimalMark, place: string): TintladderError {
   const mend = mark.value
     ? `The file's decimal mark is ${JSON.stringify(mark.value)}, with no mark for thousands.`

@@ -6,6 +6,7 @@ export interface Notes {
   list(): readonly Warning[];
 }
 
+/** Notes of one file: each code once, at the place where it first came up. */
 export function createNotes(): Notes {
   const noted = new Map<string, Warning>();
   return {

@@ -115,6 +115,7 @@ function planSpectrum(
   return { grid, columns: Int32Array.from(order, (i) => found[i].index), ...(scale ? { scale } : {}) };
 }
 
+/** The fault of a quantity that is no reflectance, such as K/S or absorbance. */
 export function unsupportedQuantity(place: string, quantity: string): TintladderError {
   return new TintladderError('unsupported-quantity', {
     place,

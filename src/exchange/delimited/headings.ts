@@ -81,10 +81,12 @@ export function parseQuantity(text: string): StatedQuantity | undefined {
   return percent ? { scale: 'percent' } : {};
 }
 
+/** Whether a heading says that its column lists wavelengths. */
 export function isWavelengthHeading(text: string): boolean {
   return WAVELENGTH_WORDS.has(compact(text));
 }
 
+/** Whether a heading says that its column names the samples. */
 export function isNameHeading(text: string): boolean {
   return columnRole(text).kind === 'name';
 }

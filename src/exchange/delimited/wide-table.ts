@@ -95,6 +95,7 @@ function firstReading({ plan }: RowReader): number {
   return plan.spectrum?.columns[0] ?? plan.lab?.indices[0] ?? plan.xyz?.indices[0] ?? 0;
 }
 
+/** Whether a row holds nothing but delimiters. */
 export function isBlank(cells: readonly string[]): boolean {
   return cells.every((cell) => cell.trim() === '');
 }
@@ -149,6 +150,7 @@ export function toWidth(cells: string[], width: number, line: number): string[] 
   });
 }
 
+/** Notes the lines that belong to no table. */
 export function noteLoose(loose: readonly LooseRow[], file: FileContext): void {
   if (loose.length === 0) return;
   const lines = loose.length === 1 ? 'One line' : `${loose.length} lines`;

@@ -130,6 +130,7 @@ export function descendants(element: XmlElement, name: string): XmlElement[] {
   return element.children.flatMap((child) => [...(child.name === name ? [child] : []), ...descendants(child, name)]);
 }
 
+/** The first child of that name. */
 export function childOf(element: XmlElement | undefined, name: string): XmlElement | undefined {
   return element?.children.find((child) => child.name === name);
 }

@@ -58,6 +58,7 @@ export function profileOfPlateau(
   return searchMinimum(squaresFrom, range.low, range.high, STEPS).value;
 }
 
+/** Response of the fitted curve at a dosage. */
 export function responseAt({ start, plateau, curvature }: Omit<QuadraticPlateau, 'squares'>, dosage: number): number {
   return plateau - curvature * shortfall(start, dosage);
 }
