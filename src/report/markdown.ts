@@ -4,6 +4,7 @@ import type { StudyResult } from '../study/index.js';
 import { CAUTIONS } from './cautions.js';
 import { comparisonRows, diagnosisWords } from './comparison-row.js';
 import { criterionGroups } from './criterion-group.js';
+import { criterionSpreads, SPREAD_HEADINGS } from './criterion-spread.js';
 import { estimateWords, intervalWords, valueWords } from './estimate-words.js';
 import { FURTHER_HEADINGS, furtherFigures } from './further-figures.js';
 import { limitWords } from './limit-words.js';
@@ -45,6 +46,7 @@ export function renderMarkdown(result: StudyResult): string {
     comparisonTable(result),
     `## Criteria`,
     ...criteriaTables(result),
+    ...spreadTable(result),
     ...furtherTable(result),
     `## Order of the packages`,
     list(rankingSentences(result)),
@@ -106,6 +108,12 @@ function criteriaTables(result: StudyResult): string[] {
       ]),
     ),
   ]);
+}
+
+function spreadTable(result: StudyResult): string[] {
+  const rows = criterionSpreads(result).map(({ paint, package: name, strengths }) => [paint, name, ...strengths]);
+  if (rows.length === 0) return [];
+  return ['## Strength by each criterion, %', table(['Paint', 'Package', ...SPREAD_HEADINGS], rows)];
 }
 
 function furtherTable(result: StudyResult): string[] {

@@ -1,34 +1,26 @@
-import { STRENGTH_CRITERIA } from '../../strength/index.js';
-import type { Cell, StudyResult } from '../../study/index.js';
-import { comparisonRows } from '../comparison-row.js';
+import type { StudyResult } from '../../study/index.js';
+import { criterionSpreads, SPREAD_HEADINGS } from '../criterion-spread.js';
 import { estimateWords, valueWords } from '../estimate-words.js';
 import { withUnit } from '../format.js';
 import { FURTHER_HEADINGS, furtherFigures } from '../further-figures.js';
 import { namesOf } from '../names.js';
-import { CRITERION_WORDS } from '../words.js';
 import type { Markup } from './element.js';
 import { dataTable } from './table.js';
 
-/** Strength by each criterion: where they disagree, the trial differs in shade and no single figure should be quoted. */
+/** Strength by each criterion, %, grouped by paint. */
 export function criterionSpreadTable(result: StudyResult): Markup | undefined {
-  const rows = comparisonRows(result).filter(({ cell }) => cell.strengthByCriterion !== undefined);
-  if (rows.length === 0) return undefined;
-  const paints = [...new Set(rows.map(({ cell }) => cell.paint))];
+  const spreads = criterionSpreads(result);
+  if (spreads.length === 0) return undefined;
+  const paints = [...new Set(spreads.map(({ paint }) => paint))];
   return dataTable({
     caption: 'Strength by each criterion, %. Where the criteria disagree, the trial differs in shade.',
-    columns: [
-      { heading: 'Package' },
-      ...STRENGTH_CRITERIA.map((criterion) => ({ heading: CRITERION_WORDS[criterion], numeric: true })),
-    ],
-    groups: paints.map((id) => {
-      const own = rows.filter(({ cell }) => cell.paint === id);
-      const figures = (cell: Cell) =>
-        STRENGTH_CRITERIA.map((criterion) => valueWords(cell.strengthByCriterion?.[criterion], '%'));
-      return {
-        heading: own[0].paint,
-        rows: own.map(({ package: name, cell }) => ({ cells: [name, ...figures(cell)] })),
-      };
-    }),
+    columns: [{ heading: 'Package' }, ...SPREAD_HEADINGS.map((heading) => ({ heading, numeric: true }))],
+    groups: paints.map((heading) => ({
+      heading,
+      rows: spreads
+        .filter(({ paint }) => paint === heading)
+        .map(({ package: name, strengths }) => ({ cells: [name, ...strengths] })),
+    })),
   });
 }
 

@@ -2,6 +2,7 @@ import type { Outcome } from '../../rubout/index.js';
 import type { StudyResult } from '../../study/index.js';
 import { type ComparisonRow, comparisonRows, diagnosisWords, type Estimate } from '../comparison-row.js';
 import { criterionGroups } from '../criterion-group.js';
+import { criterionSpreads, SPREAD_HEADINGS } from '../criterion-spread.js';
 import { estimateWords, valueWords } from '../estimate-words.js';
 import { tieUnits, withUnit } from '../format.js';
 import { limitWords } from '../limit-words.js';
@@ -56,6 +57,7 @@ export function renderText(result: StudyResult, { width = 100, colour = false }:
     ...wrap(tieUnits(plainText(result.recommendation.statement)), room),
     '',
     ...comparison(result, room, style),
+    ...byEveryCriterion(result, room),
     ...openCriteria(result, room, style),
     '',
     ...rankingSentences(result).flatMap((sentence) => wrap(plainText(sentence), room)),
@@ -156,6 +158,14 @@ function asList(row: ComparisonRow, cells: readonly string[], width: number, sty
     }),
     '',
   ];
+}
+
+/** Strength by every criterion for the recommended package, so that nobody takes one figure for the only one. */
+function byEveryCriterion(result: StudyResult, width: number): string[] {
+  const spread = criterionSpreads(result).find(({ cell }) => cell.package === result.recommendation.package);
+  if (!spread) return [];
+  const figures = SPREAD_HEADINGS.map((heading, i) => `${heading} ${spread.strengths[i]}`).join(', ');
+  return ['', ...wrap(plainText(`${spread.package} in ${spread.paint} by every criterion, %: ${figures}.`), width)];
 }
 
 /** The judgements that keep a package from being recommended. */
