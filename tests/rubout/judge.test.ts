@@ -77,3 +77,24 @@ describe('the worst of several outcomes', () => {
     expect(() => worstOutcome([])).toThrow(expect.objectContaining({ code: 'empty', place: 'outcomes' }));
   });
 });
+
+describe('an end of the interval on the limit', () => {
+  test('is on the side that is allowed', () => {
+    expect(judge(6, { low: 5, high: 7 }, { lower: 5 })).toBe('meets');
+    expect(judge(6, { low: 5, high: 7 }, { upper: 7 })).toBe('meets');
+    expect(judge(5, { low: 5, high: 5 }, { lower: 5, upper: 5 })).toBe('meets');
+  });
+
+  test('keeps what lies beyond it undecided', () => {
+    expect(judge(4, { low: 3, high: 5 }, { lower: 5 })).toBe('undecided');
+    expect(judge(6, { low: 5, high: 7 }, { upper: 5 })).toBe('undecided');
+  });
+});
+
+test('a figure below its interval is refused as one above it is', () => {
+  for (const value of [2.9, 5.1]) {
+    expect(() => judge(value, { low: 3, high: 5 }, { upper: 5 })).toThrow(
+      expect.objectContaining({ code: 'invalid-interval', place: 'value' }),
+    );
+  }
+});

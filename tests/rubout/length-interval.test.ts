@@ -92,3 +92,24 @@ describe('the interval of a length with noise estimated from spots', () => {
     );
   });
 });
+
+describe('the interval of a length with uneven noise (regression values of our own run; tests/rubout/simulation.test.ts holds the claim)', () => {
+  const slanted = [0.02, 0.01, -0.004, 0.01, 0.05, 0.006, -0.004, 0.006, 0.01];
+  const flat = [0.04, 0, 0, 0, 0.0004, 0, 0, 0, 0.0004];
+
+  test.each<[string, readonly [number, number, number], readonly number[], number, number, number]>([
+    ['slanted noise, five spots a side', [0.5, -0.3, 0.2], slanted, 8, 0.2192, 0.8479],
+    ['slanted noise, two spots a side', [0.5, -0.3, 0.2], slanted, 2, 0, 0.8853],
+    ['slanted noise, known', [0.5, -0.3, 0.2], slanted, known, 0.2334, 0.8408],
+    ['flat noise, along it', [0.5, 0, 0], flat, 4, 0.0558, 1.0382],
+    ['flat noise, across it', [0, 0.5, 0], flat, 4, 0.0556, 0.595],
+    ['flat noise, no difference', [0, 0, 0], flat, 4, 0, 0.4641],
+    ['even noise, near zero', [0.03, 0.02, 0.01], evenly(0.01), 4, 0, 0.1754],
+    ['even noise, a little away', [0.3, 0.1, 0.1], evenly(0.01), 4, 0.0356, 0.5305],
+    ['even noise, no difference, known', [0, 0, 0], evenly(0.01), known, 0, 0.171],
+  ])('%s', (_, found, covariance, degreesOfFreedom, low, high) => {
+    const interval = lengthInterval({ vector: found, covariance, degreesOfFreedom });
+    expect(interval?.low).toBeCloseTo(low, 4);
+    expect(interval?.high).toBeCloseTo(high, 4);
+  });
+});

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { assessRubOut, compatibilityMatrix, D65_10, type Lab } from '../../src/index.js';
+import { assessRubOut, compareStorage, compatibilityMatrix, D65_10, type Lab } from '../../src/index.js';
+import { movementOf } from '../../src/rubout/colorant-changes.js';
 import { filmOf, spots, tint, WHITE } from './films.js';
 
 const viewing = D65_10;
@@ -253,5 +254,58 @@ describe('a cell of the compatibility matrix', () => {
       outcome: 'undecided',
     });
     expect(cellOf({}, limit)).toMatchObject({ strengthOutcome: 'undecided', outcome: 'undecided' });
+  });
+});
+
+test('an even film whose difference is within its scatter shows nothing, however much that is', () => {
+  const result = assessRubOut(around(60, -8, -34, 0.39), around(59.3, -8, -34, 0.39), { viewing });
+  expect(result.difference.dEab).toBeCloseTo(0.7, 10);
+  expect(result.interval?.dEab.low).toBe(0);
+  expect(result.diagnosis).toBe('none');
+});
+
+test('the interval of the strength change lies around it', () => {
+  const { strengthChange } = assessRubOut(spots(0.9), spots(1), { viewing, white: WHITE });
+  // The logarithms of the spots scatter by 0.002; Student's t at 4 degrees of freedom is 2.776 (any table).
+  const reach = (100 / 0.9) * 2.776 * 0.002 * Math.sqrt(2 / 3);
+  expect(strengthChange?.interval?.low).toBeCloseTo(100 / 0.9 - 100 - reach, 2);
+  expect(strengthChange?.interval?.high).toBeCloseTo(100 / 0.9 - 100 + reach, 2);
+});
+
+test('storage is compared with both diagnoses', () => {
+  const fresh = assessRubOut(spots(1), spots(1.001), { viewing });
+  const stored = assessRubOut(spots(0.8), spots(1), { viewing });
+  expect(compareStorage(fresh, stored).diagnoses).toEqual({ fresh: 'none', stored: 'coloured-pigment-flocculated' });
+});
+
+describe('the movement of a colorant', () => {
+  const change = (relative: number, low: number, high: number) => ({ name: 'Blue', relative, interval: { low, high } });
+
+  test.each([
+    [0.1, 0.001, 0.2, 'more'],
+    [0.1, 0, 0.2, 'unmoved'],
+    [-0.1, -0.2, 0, 'unmoved'],
+    [-0.1, -0.2, -0.001, 'less'],
+    [0.1, 0.1, 0.2, 'more'],
+    [0.1, 0.05, 0.1, 'more'],
+  ])('by %d with an interval from %d to %d is %s', (relative, low, high, movement) => {
+    expect(movementOf(change(relative, low, high))).toBe(movement);
+  });
+
+  test.each([
+    [0.3, 0.1, 0.2],
+    [0.05, 0.1, 0.2],
+    [0.1, 0, Number.POSITIVE_INFINITY],
+    [0.1, Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY],
+  ])('by %d is refused with an interval from %d to %d', (relative, low, high) => {
+    expect(() => movementOf(change(relative, low, high))).toThrow(
+      expect.objectContaining({ code: 'invalid-interval', place: 'interval of the change of Blue', seen: [low, high] }),
+    );
+  });
+
+  test('that is no number is refused by name', () => {
+    expect(() => movementOf({ name: 'Blue', relative: Number.NaN })).toThrow(
+      expect.objectContaining({ code: 'not-finite', place: 'change of Blue' }),
+    );
   });
 });
