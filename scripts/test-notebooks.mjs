@@ -71,7 +71,7 @@ function faultsOf({ cells, metadata }) {
 /** Cells that were to draw a figure and didn't, or drew what is no number. */
 function figureFaultsOf({ cells }) {
   return cells
-    .filter(({ cell_type, source }) => cell_type === 'code' && [source].flat().join('').includes('await chart('))
+    .filter(({ cell_type, source }) => cell_type === 'code' && [source].flat().join('').includes('await show('))
     .filter(({ outputs }) => {
       const drawn = outputs.flatMap(({ data }) => data?.['image/svg+xml'] ?? []).join('');
       return drawn === '' || /NaN|undefined|Infinity/.test(drawn);

@@ -1,5 +1,14 @@
 // Which readings a name or pattern means, and which names belong together as replicates.
 
+/** What the readings of a file can stand for. */
+export const ROLE_WORDS = {
+  reference: 'Reference, unrubbed',
+  referenceRubbed: 'Reference, rubbed',
+  trial: 'Trial, unrubbed',
+  trialRubbed: 'Trial, rubbed',
+  white: 'White base',
+};
+
 /** Whether a name matches a pattern in which `*` stands for anything; case and space at the ends don't count. */
 export function matches(name, pattern) {
   const literal = (text) => text.replace(/[.+?^${}()|[\]\\]/g, '\\$&');

@@ -1,13 +1,13 @@
 // Wires the page: a file becomes readings, fields become a choice, and every change of the choice is evaluated anew.
 import { A_10, C_2, D50_2, D65_2, D65_10, describeViewing, FL11_10, TintladderError } from 'tintladder/colorimetry';
 import { readMeasurements } from 'tintladder/exchange';
+import { CRITERION_WORDS } from 'tintladder/report';
 import { STRENGTH_CRITERIA } from 'tintladder/strength';
 import sample from '../dispersant-screening/readings.csv';
-import { groupsOf, groupWith, matches } from './choose-readings.mjs';
+import { groupsOf, groupWith, matches, ROLE_WORDS } from './choose-readings.mjs';
 import { element } from './element.mjs';
 import { evaluate, SURFACES } from './evaluate.mjs';
 import { showResults } from './show-results.mjs';
-import { CRITERION_WORDS, ROLE_WORDS } from './words.mjs';
 
 const VIEWINGS = [D65_10, D65_2, A_10, FL11_10, D50_2, C_2];
 const SURFACE_WORDS = {

@@ -1,16 +1,10 @@
 // The results as elements of the page.
 import { describeViewing, srgbSwatch } from 'tintladder/colorimetry';
+import { CERTAINTY_WORDS, CRITERION_WORDS, DIAGNOSIS_WORDS, FINDING_WORDS } from 'tintladder/report';
+import { ROLE_WORDS } from './choose-readings.mjs';
 import { element } from './element.mjs';
 import { reflectanceChart, rubOutChart, strengthChart } from './figures.mjs';
-import {
-  CERTAINTY_WORDS,
-  CRITERION_WORDS,
-  DIAGNOSIS_WORDS,
-  FINDING_WORDS,
-  fixed,
-  ROLE_WORDS,
-  range,
-} from './words.mjs';
+import { fixed, range } from './numbers.mjs';
 
 /** Sections for strength, rub-out and colours, from what `evaluate` found. */
 export function showResults(evaluation, conditions) {
@@ -46,8 +40,8 @@ function strengthSection(evaluation, { viewing, surface }) {
   const spectrumOf = (role) => means.find((mean) => mean.role === role)?.spectrum;
   const curves = [
     { name: 'reference', spectrum: spectrumOf('reference') },
-    { name: 'trial', spectrum: spectrumOf('trial'), dash: '7 3' },
-    ...(chosen ? [{ name: 'trial, matched', spectrum: chosen.matched, dash: '2 3' }] : []),
+    { name: 'trial', spectrum: spectrumOf('trial') },
+    ...(chosen ? [{ name: 'trial, matched', spectrum: chosen.matched }] : []),
   ];
   const rows = results.map((result) =>
     element(
@@ -86,18 +80,8 @@ function strengthSection(evaluation, { viewing, surface }) {
     element(
       'div',
       { class: 'figures' },
-      element(
-        'figure',
-        {},
-        element('figcaption', {}, 'Reflectance, means of the replicates'),
-        reflectanceChart(curves),
-      ),
-      element(
-        'figure',
-        {},
-        element('figcaption', {}, 'Strength by every criterion, with its 95 % interval'),
-        strengthChart(results.map((result) => ({ ...result, words: CRITERION_WORDS[result.criterion] }))),
-      ),
+      element('figure', {}, reflectanceChart(curves)),
+      element('figure', {}, strengthChart(results)),
     ),
   );
 }
@@ -126,7 +110,7 @@ function rubOutSection(rubOuts, { limit }) {
         element(
           'span',
           { class: 'diagnosis' },
-          `Finding: ${DIAGNOSIS_WORDS[diagnosis]}, ${CERTAINTY_WORDS[certainty]}.`,
+          `${diagnosis === 'none' ? 'No finding' : `Finding: ${DIAGNOSIS_WORDS[diagnosis]}`}, ${CERTAINTY_WORDS[certainty]}.`,
         ),
       ),
       list(
@@ -147,22 +131,8 @@ function rubOutSection(rubOuts, { limit }) {
       ),
     );
   });
-  const points = rubOuts.map(({ name, result }) => ({ name: name.toLowerCase(), ...result.difference }));
-  return section(
-    'rub-out-heading',
-    'Rub-out',
-    ...findings,
-    element(
-      'figure',
-      {},
-      element(
-        'figcaption',
-        {},
-        `Rubbed less unrubbed area; dashed, the limit of ΔE*ab ${limit}, which all three coordinates share`,
-      ),
-      rubOutChart(points, limit),
-    ),
-  );
+  const points = rubOuts.map(({ name, result }) => ({ label: name.toLowerCase(), ...result.difference }));
+  return section('rub-out-heading', 'Rub-out', ...findings, element('figure', {}, rubOutChart(points, limit)));
 }
 
 function colourSection({ means }, { viewing }) {

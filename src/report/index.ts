@@ -1,5 +1,11 @@
 export { toCsv } from './csv.js';
+export type { FigureText } from './figures/figure.js';
+export { type IntervalChart, type IntervalRow, intervalChart } from './figures/interval-chart.js';
+export { type LineChart, type LineSeries, lineChart } from './figures/line-chart.js';
+export type { ReferenceLine } from './figures/reference-line.js';
+export { type RubOutPlane, type RubOutPoint, rubOutPlane } from './figures/rub-out-plane.js';
 export { renderHtml } from './html/page.js';
 export { renderMarkdown } from './markdown.js';
 export { type RenderInspectionOptions, renderInspection } from './text/render-inspection.js';
 export { type RenderTextOptions, renderText } from './text/render-text.js';
+export { CERTAINTY_WORDS, CRITERION_WORDS, DIAGNOSIS_WORDS, FINDING_WORDS, OUTCOME_WORDS } from './words.js';

@@ -1,6 +1,6 @@
 import type { ScaleLinear } from 'd3-scale';
 import { element, type Markup } from '../html/element.js';
-import { at, segment, text } from './figure.js';
+import { at, segment, text } from './svg-parts.js';
 
 /** A scale with the words that go with it. */
 export interface Axis {

@@ -1,16 +1,14 @@
 import type { Grid } from '../../colorimetry/index.js';
 import type { Markup } from '../html/element.js';
-import { lineChart, type Point, type Series } from './line-chart.js';
+import { drawLineChart, type Point, type StyledSeries } from './draw-line-chart.js';
+import { type FigureText, figure } from './figure.js';
 import { TINT_STYLES, type TintName } from './tint-style.js';
 
 /** Values on a common grid, by the tint they belong to; values that don't exist are left out of the curve. */
 export type TintCurves = readonly (readonly [TintName, readonly (number | undefined)[]])[];
 
 /** Curves of one package in one paint over wavelength. */
-export interface CellCurves {
-  readonly id: string;
-  readonly title: string;
-  readonly description: string;
+export interface CellCurves extends FigureText {
   readonly yLabel: string;
   readonly yMax: number;
   readonly grid: Grid;
@@ -18,17 +16,18 @@ export interface CellCurves {
 }
 
 /** Reflectance or K/S over wavelength: reference, trial and rubbed area, each with its own dash. */
-export function cellCurves({ grid, curves, yMax, ...rest }: CellCurves): Markup {
+export function cellCurves({ grid, curves, yMax, yLabel, ...words }: CellCurves): Markup {
   const { start, interval, count } = grid;
-  return lineChart({
-    ...rest,
+  const drawing = drawLineChart({
+    yLabel,
     xLabel: 'Wavelength, nm',
     xDomain: [start, start + (count - 1) * interval],
     yDomain: [0, yMax],
     height: 200,
-    series: curves.map(([name, values]): Series => {
+    series: curves.map(([name, values]): StyledSeries => {
       const curve = values.flatMap((value, i): Point[] => (value === undefined ? [] : [[start + i * interval, value]]));
       return { label: name, style: TINT_STYLES[name], curve };
     }),
   });
+  return figure(words, drawing);
 }

@@ -1,79 +1,94 @@
-import { scaleLinear } from 'd3-scale';
-import { element, type Markup } from '../html/element.js';
-import { shorten } from '../shorten.js';
-import { bottomAxis } from './axis.js';
-import { at, figure, segment, text } from './figure.js';
-import { marker, type SeriesStyle } from './series-style.js';
+import { TintladderError } from '../../errors.js';
+import { formatFixed } from '../format.js';
+import { assertDrawable, assertInterval, assertRange, assertSize, assertSome, assertStyle } from './check-figure.js';
+import { drawIntervalChart } from './draw-interval-chart.js';
+import type { FigureText } from './figure.js';
+import { rangeOf } from './range.js';
+import type { ReferenceLine } from './reference-line.js';
+import { styleAt } from './series-style.js';
+import { standaloneFigure } from './standalone-figure.js';
 
-/** One figure with its interval: a dot with whiskers. */
+/** A figure with its interval. */
 export interface IntervalRow {
   readonly label: string;
   readonly value: number;
   readonly interval?: { readonly low: number; readonly high: number };
-  /** The figure as it is printed beside the dot. */
-  readonly printed: string;
-  readonly style: SeriesStyle;
+  /** Which mark and colour, counted from 0; the place in the list if absent. */
+  readonly style?: number;
 }
 
-/** A value that the rows are held against, drawn as a vertical line. */
-export interface ReferenceLine {
-  readonly value: number;
-  readonly label: string;
-  readonly kind: 'limit' | 'reference';
-}
-
-/** Figures of one quantity, a row each, with the lines they are held against. */
-export interface IntervalChart {
-  readonly id: string;
-  readonly title: string;
-  readonly description: string;
+/** Figures of one quantity, a row each. */
+export interface IntervalChart extends FigureText {
   /** Quantity and unit. */
   readonly axisLabel: string;
   readonly rows: readonly IntervalRow[];
-  readonly lines: readonly ReferenceLine[];
-  /** Shared by the panels of a figure, so that they can be compared. */
-  readonly domain: readonly [number, number];
+  /** Values that the rows are held against. */
+  readonly lines?: readonly ReferenceLine[];
+  /** Range that is shown at least; it grows to hold everything drawn. */
+  readonly range?: readonly [low: number, high: number];
+  /** Decimals of the figures printed beside the marks; 2 if absent. */
+  readonly decimals?: number;
+  /** 360 if absent, which fits a phone; 1 unit is 1 px at full size. */
+  readonly width?: number;
 }
 
-const WIDTH = 360;
-const ROW = 24;
-const LEFT = 102;
-const RIGHT = WIDTH - 48;
-
-/** Dot-and-whisker chart: the interval as a line with end caps, the figure as the mark of its package. */
-export function intervalChart({ id, title, description, axisLabel, rows, lines, domain }: IntervalChart): Markup {
-  const top = 8 + 13 * lines.length;
-  const bottom = top + ROW * rows.length + 6;
-  const scale = scaleLinear().domain(domain).nice().range([LEFT, RIGHT]);
-  return figure(
-    { id, title, description, width: WIDTH, height: bottom + 36 },
-    bottomAxis({ scale, label: axisLabel, ticks: 5 }, bottom, top),
-    lines.map(({ value, kind }, i) => segment(scale(value), 5 + 13 * i, scale(value), bottom, kind)),
-    lines.map(({ value, label, kind }, i) => {
-      const x = scale(value);
-      const right = x > (LEFT + RIGHT) / 2;
-      const anchor = right ? 'end' : 'start';
-      return text(x + (right ? -4 : 4), 14 + 13 * i, label, { 'text-anchor': anchor, class: `${kind}-label` });
-    }),
-    rows.map((row, i) => drawRow(row, scale, top + ROW * (i + 0.5) + 3)),
-  );
+/**
+ * Figures with their intervals as an SVG: a mark with whiskers in each row, the figure printed beside it, and lines for the
+ * values they are held against.
+ *
+ * The SVG needs nothing around it and follows the reader's light or dark setting, in a page, in a notebook or as a file of its
+ * own. Rows differ by mark as well as by colour. It reads as one image named by `title` and `description`.
+ *
+ * @param chart - what is drawn; `id` has no spaces and occurs once in the page
+ * @returns one `<svg>` element, which is well-formed XML
+ * @throws TintladderError `empty` without rows; `not-finite` or `out-of-range` if a number can't be drawn; `invalid-interval` if
+ * the ends of an interval are out of order; `invalid-option` if `id`, `style` or `decimals` is not usable
+ * @example
+ * const svg = intervalChart({
+ *   id: 'strength',
+ *   title: 'Strength of two trials',
+ *   description: 'A: 104.2 %, from 102.9 to 105.5. B: 97.3 %.',
+ *   axisLabel: 'Strength, %',
+ *   rows: [{ label: 'A', value: 104.2, interval: { low: 102.9, high: 105.5 } }, { label: 'B', value: 97.3 }],
+ *   lines: [{ value: 100, label: 'reference', kind: 'reference' }],
+ *   decimals: 1,
+ * });
+ * svg.startsWith('<svg ') && svg.includes('>104.2</text>') // true
+ */
+export function intervalChart(chart: IntervalChart): string {
+  const { axisLabel, rows, lines = [], range, decimals = 2, width } = chart;
+  assertSome('rows', rows, 'row');
+  assertRange('range', range);
+  assertSize('width', width);
+  assertDecimals(decimals);
+  rows.forEach(({ value, interval, style }, i) => {
+    assertDrawable(`rows[${i}].value`, value);
+    if (interval) assertInterval(`rows[${i}].interval`, interval);
+    assertStyle(`rows[${i}].style`, style);
+  });
+  lines.forEach(({ value }, i) => {
+    assertDrawable(`lines[${i}].value`, value);
+  });
+  const shown = rows.flatMap(({ value, interval }) => [value, interval?.low ?? value, interval?.high ?? value]);
+  const drawing = drawIntervalChart({
+    axisLabel,
+    lines,
+    width,
+    domain: rangeOf([...(range ?? []), ...shown, ...lines.map(({ value }) => value)]),
+    rows: rows.map((row, i) => ({
+      ...row,
+      printed: formatFixed(row.value, decimals),
+      style: styleAt(row.style ?? i),
+    })),
+  });
+  return standaloneFigure(chart, drawing);
 }
 
-function drawRow(row: IntervalRow, scale: (value: number) => number, y: number): Markup {
-  const { label, value, interval, printed, style } = row;
-  const low = interval && at(scale(interval.low));
-  const high = interval && at(scale(interval.high));
-  return element(
-    'g',
-    {},
-    text(0, y + 4, shorten(label, 15)),
-    low !== undefined &&
-      high !== undefined &&
-      element('path', {
-        class: `${style.className} whisker`,
-        d: `M${low} ${at(y)}H${high}M${low} ${at(y - 4)}v8M${high} ${at(y - 4)}v8`,
-      }),
-    marker(scale(value), y, style),
-    text(WIDTH - 2, y + 4, printed, { 'text-anchor': 'end', class: 'figure-value' }),
-  );
+function assertDecimals(decimals: number): void {
+  if (Number.isSafeInteger(decimals) && decimals >= 0 && decimals <= 6) return;
+  throw new TintladderError('invalid-option', {
+    place: 'decimals',
+    seen: decimals,
+    expected: 'a whole number from 0 to 6',
+  });
 }

@@ -1,118 +1,118 @@
-import { type ScaleLinear, scaleLinear } from 'd3-scale';
-import { line } from 'd3-shape';
-import { element, type Markup } from '../html/element.js';
-import { shorten } from '../shorten.js';
-import { bottomAxis, leftAxis } from './axis.js';
-import { at, figure, segment, text } from './figure.js';
-import { marker, type SeriesStyle } from './series-style.js';
-import { spreadLabels } from './spread-labels.js';
+import { assertDrawable, assertInterval, assertRange, assertSize, assertSome, assertStyle } from './check-figure.js';
+import { drawLineChart, type Point, type PointInterval } from './draw-line-chart.js';
+import type { FigureText } from './figure.js';
+import { rangeOf } from './range.js';
+import type { ReferenceLine } from './reference-line.js';
+import { styleAt } from './series-style.js';
+import { standaloneFigure } from './standalone-figure.js';
 
-export type Point = readonly [x: number, y: number];
-
-/** One curve, its readings, or both. */
-export interface Series {
+/** A curve, points, intervals, or several of them under one name. */
+export interface LineSeries {
   readonly label: string;
-  readonly style: SeriesStyle;
   /** Joined by a line. */
-  readonly curve: readonly Point[];
+  readonly curve?: readonly (readonly [x: number, y: number])[];
   /** Marked one by one. */
-  readonly points?: readonly Point[];
-  /** Shown as a vertical stroke across the curve, such as an optimum. */
-  readonly stroke?: Point;
+  readonly points?: readonly (readonly [x: number, y: number])[];
+  /** Vertical whiskers, usually of the points. */
+  readonly intervals?: readonly { readonly x: number; readonly low: number; readonly high: number }[];
+  /** Which mark, dash and colour, counted from 0; the place in the list if absent. */
+  readonly style?: number;
 }
 
-/** Curves over one axis. */
-export interface LineChart {
-  readonly id: string;
-  readonly title: string;
-  readonly description: string;
+/** Curves and points over one axis. */
+export interface LineChart extends FigureText {
+  /** Quantity and unit. */
   readonly xLabel: string;
+  /** Quantity and unit. */
   readonly yLabel: string;
-  readonly xDomain: readonly [number, number];
-  readonly yDomain: readonly [number, number];
-  readonly series: readonly Series[];
-  /** A horizontal line that the curves are held against. */
-  readonly level?: { readonly value: number; readonly label: string };
+  /** A series without values is left out. */
+  readonly series: readonly LineSeries[];
+  /** Values of y that the curves are held against. */
+  readonly lines?: readonly ReferenceLine[];
+  /** Range of x that is shown at least; it grows to hold everything drawn. */
+  readonly xRange?: readonly [low: number, high: number];
+  /** Range of y that is shown at least; it grows to hold everything drawn, and to round ends. */
+  readonly yRange?: readonly [low: number, high: number];
+  /** 360 if absent, which fits a phone; 1 unit is 1 px at full size. */
+  readonly width?: number;
+  /** 230 if absent, without the title above. */
   readonly height?: number;
-  readonly nice?: boolean;
 }
 
-const WIDTH = 360;
-const LEFT = 40;
-const RIGHT = WIDTH - 118;
-const TOP = 26;
-
-/** Line chart whose curves are named at their right end, so that no key is needed. */
-export function lineChart(chart: LineChart): Markup {
-  const { id, title, description, series, level, height = 230, nice = true } = chart;
-  const bottom = height - 36;
-  const xScale = scaleLinear().domain(chart.xDomain).range([LEFT, RIGHT]);
-  const yScale = scaleLinear().domain(chart.yDomain).range([bottom, TOP]);
-  if (nice) yScale.nice();
-  const drawn = series.filter(({ curve, points = [] }) => curve.length + points.length > 0);
-  return figure(
-    { id, title, description, width: WIDTH, height },
-    bottomAxis({ scale: xScale, label: chart.xLabel, ticks: 5 }, bottom, TOP),
-    leftAxis({ scale: yScale, label: chart.yLabel, ticks: 5 }, LEFT, RIGHT),
-    level && [
-      segment(LEFT, yScale(level.value), RIGHT, yScale(level.value), 'reference'),
-      text(LEFT + 4, yScale(level.value) - 4, level.label, { class: 'reference-label' }),
-    ],
-    drawn.map((one) => drawSeries(one, xScale, yScale)),
-    drawLabels(drawn, xScale, yScale, bottom),
-  );
-}
-
-type Scale = ScaleLinear<number, number>;
-
-function drawSeries({ style, curve, points = [], stroke }: Series, xScale: Scale, yScale: Scale): Markup {
-  const path = line<Point>(
-    ([x]) => xScale(x),
-    ([, y]) => yScale(y),
-  ).digits(1)(curve);
-  return element(
-    'g',
-    {},
-    path !== null && element('path', { class: `${style.className} curve`, d: path, 'stroke-dasharray': style.dash }),
-    stroke &&
-      segment(
-        xScale(stroke[0]),
-        yScale(stroke[1]) - 9,
-        xScale(stroke[0]),
-        yScale(stroke[1]) + 9,
-        `${style.className} whisker`,
-      ),
-    points.map(([x, y]) => marker(xScale(x), yScale(y), style, 36)),
-  );
-}
-
-/** Each name stands beside the end of its curve, moved apart where they would cover each other, with a leader to its curve. */
-function drawLabels(series: readonly Series[], xScale: Scale, yScale: Scale, bottom: number): Markup {
-  const ends = series.map(({ curve, points = [] }) => {
-    const end = curve.at(-1) ?? points.at(-1) ?? [0, 0];
-    return { x: xScale(end[0]), y: yScale(end[1]) };
+/**
+ * Curves and points as an SVG, each named at its right end.
+ *
+ * The SVG needs nothing around it and follows the reader's light or dark setting, in a page, in a notebook or as a file of its
+ * own. Series differ by mark and dash as well as by colour. It reads as one image named by `title` and `description`.
+ *
+ * @param chart - what is drawn; `id` has no spaces and occurs once in the page
+ * @returns one `<svg>` element, which is well-formed XML
+ * @throws TintladderError `empty` without a value to draw; `not-finite` or `out-of-range` if a number can't be drawn;
+ * `invalid-interval` if the ends of an interval are out of order; `invalid-option` if `id` or `style` is not usable
+ * @example
+ * const parts = [0.25, 0.5, 1, 2];
+ * const svg = lineChart({
+ *   id: 'ladder',
+ *   title: 'K/S of an invented tint ladder',
+ *   description: 'Rises in a straight line from 0.2 at 0.25 parts to 1.6 at 2 parts.',
+ *   xLabel: 'Parts of colorant',
+ *   yLabel: 'K/S',
+ *   xRange: [0, 2],
+ *   yRange: [0, 2],
+ *   series: [
+ *     { label: 'fitted', curve: [[0, 0], [2, 1.6]] },
+ *     { label: 'measured', points: parts.map((x) => [x, 0.8 * x]), intervals: [{ x: 1, low: 0.7, high: 0.9 }] },
+ *   ],
+ * });
+ * svg.startsWith('<svg ') && svg.includes('>measured</text>') // true
+ */
+export function lineChart(chart: LineChart): string {
+  const { xLabel, yLabel, series, lines = [], xRange, yRange, width, height } = chart;
+  assertRange('xRange', xRange);
+  assertRange('yRange', yRange);
+  assertSize('width', width);
+  assertSize('height', height, 120);
+  series.forEach(assertSeries);
+  lines.forEach(({ value }, i) => {
+    assertDrawable(`lines[${i}].value`, value);
   });
-  const heights = spreadLabels(
-    ends.map(({ y }) => y),
-    12,
-    TOP,
-    bottom,
-  );
-  return element(
-    'g',
-    {},
-    series.map(({ label, style, points }, i) => [
-      element('path', {
-        class: `${style.className} leader`,
-        d: `M${at(ends[i].x + 2)} ${at(ends[i].y)}L${RIGHT + 8} ${at(heights[i])}`,
-      }),
-      element('path', {
-        class: `${style.className} curve`,
-        d: `M${RIGHT + 8} ${at(heights[i])}h18`,
-        'stroke-dasharray': style.dash,
-      }),
-      points && marker(RIGHT + 17, heights[i], style, 30),
-      text(RIGHT + 30, heights[i] + 3.5, shorten(label, 13)),
-    ]),
-  );
+  const drawn = series.flatMap(pointsOf);
+  assertSome('series', drawn, 'value');
+  const drawing = drawLineChart({
+    xLabel,
+    yLabel,
+    lines,
+    width,
+    height,
+    xDomain: rangeOf([...(xRange ?? []), ...drawn.map(([x]) => x)]),
+    yDomain: rangeOf([...(yRange ?? []), ...drawn.map(([, y]) => y), ...lines.map(({ value }) => value)]),
+    series: series.map((one, i) => ({ ...one, style: styleAt(one.style ?? i) })),
+  });
+  return standaloneFigure(chart, drawing);
+}
+
+function assertSeries({ curve = [], points = [], intervals = [], style }: LineSeries, index: number): void {
+  const place = `series[${index}]`;
+  assertStyle(`${place}.style`, style);
+  for (const [name, list] of [
+    ['curve', curve],
+    ['points', points],
+  ] as const) {
+    list.forEach(([x, y], i) => {
+      assertDrawable(`${place}.${name}[${i}][0]`, x);
+      assertDrawable(`${place}.${name}[${i}][1]`, y);
+    });
+  }
+  intervals.forEach((interval, i) => {
+    assertDrawable(`${place}.intervals[${i}].x`, interval.x);
+    assertInterval(`${place}.intervals[${i}]`, interval);
+  });
+}
+
+function pointsOf({ curve = [], points = [], intervals = [] }: LineSeries): Point[] {
+  const ends = ({ x, low, high }: PointInterval): Point[] => [
+    [x, low],
+    [x, high],
+  ];
+  return [...curve, ...points, ...intervals.flatMap(ends)];
 }

@@ -1,100 +1,68 @@
-import { scaleLinear } from 'd3-scale';
-import { element, type Markup } from '../html/element.js';
-import { shorten } from '../shorten.js';
-import { at, figure, segment, text } from './figure.js';
-import { marker, type SeriesStyle } from './series-style.js';
-import { spreadLabels } from './spread-labels.js';
+import { TintladderError } from '../../errors.js';
+import { assertDrawable, assertSome, assertStyle } from './check-figure.js';
+import { drawRubOutPlane, rubOutReach } from './draw-rub-out-plane.js';
+import type { FigureText } from './figure.js';
+import { styleAt } from './series-style.js';
+import { standaloneFigure } from './standalone-figure.js';
 
-/** The difference of one rubbed from its unrubbed area. */
+/** A difference of a rubbed from its unrubbed area, such as `difference` of a rub-out's assessment. */
 export interface RubOutPoint {
   readonly label: string;
   readonly dL: number;
   readonly da: number;
   readonly db: number;
-  readonly style: SeriesStyle;
+  /** Which mark and colour, counted from 0; the place in the list if absent. */
+  readonly style?: number;
 }
 
 /** Rub-out differences of one paint. */
-export interface RubOutPlane {
-  readonly id: string;
-  readonly title: string;
-  readonly description: string;
+export interface RubOutPlane extends FigureText {
   readonly points: readonly RubOutPoint[];
-  /** Largest ΔE*ab that is accepted. */
+  /** Largest ΔE*ab that is accepted; none is drawn if absent. */
   readonly limit?: number;
-  /** Largest coordinate to be shown, shared by the panels of a figure. */
-  readonly reach: number;
+  /** Coordinate that is shown at least, for figures to be compared; it grows to hold everything drawn. */
+  readonly reach?: number;
 }
-
-const WIDTH = 360;
-const SIDE = 186;
-const LEFT = 38;
-const TOP = 26;
-const STRIP = LEFT + SIDE + 22;
 
 /**
- * Δb* over Δa* with the limit as a circle, and ΔL* beside it on the same scale with the limit as two lines. A difference is
- * within the limit only if circle and lines hold together, since ΔE*ab takes all three.
+ * Rub-out differences as an SVG: Δb* over Δa* with the limit as a circle, and ΔL* beside it on the same scale with the limit as
+ * two lines. ΔE*ab takes all three, so a difference within circle and lines may still exceed the limit.
+ *
+ * The SVG needs nothing around it and follows the reader's light or dark setting, in a page, in a notebook or as a file of its
+ * own. Points differ by mark as well as by colour. It reads as one image named by `title` and `description`.
+ *
+ * @param plane - what is drawn; `id` has no spaces and occurs once in the page
+ * @returns one `<svg>` element, which is well-formed XML
+ * @throws TintladderError `empty` without points; `not-finite` or `out-of-range` if a number can't be drawn; `invalid-limit` if
+ * the limit is not positive; `invalid-option` if `id` or `style` is not usable
+ * @see ISO/CIE 11664-4 for the coordinates and ΔE*ab
+ * @example
+ * const svg = rubOutPlane({
+ *   id: 'rub-out',
+ *   title: 'Rub-out of two invented packages',
+ *   description: 'A: ΔL* -0.2, Δa* 0.1, Δb* -0.3. B: ΔL* -1.4, Δa* 0.6, Δb* -1.1.',
+ *   points: [{ label: 'A', dL: -0.2, da: 0.1, db: -0.3 }, { label: 'B', dL: -1.4, da: 0.6, db: -1.1 }],
+ *   limit: 1,
+ * });
+ * svg.startsWith('<svg ') && svg.includes('<circle class="limit"') // true
  */
-export function rubOutPlane({ id, title, description, points, limit, reach }: RubOutPlane): Markup {
-  const scale = scaleLinear().domain([-reach, reach]).nice();
-  const x = scale.copy().range([LEFT, LEFT + SIDE]);
-  const y = scale.copy().range([TOP + SIDE, TOP]);
-  const ticks = scale.ticks(5);
-  const format = scale.tickFormat(5, '+f');
-  const label = (tick: number) => (tick === 0 ? '0' : format(tick));
-  const bottom = TOP + SIDE;
-  const stripRight = STRIP + 24;
-  return figure(
-    { id, title, description, width: WIDTH, height: bottom + 36 },
-    element(
-      'g',
-      { class: 'axis' },
-      ticks.map((tick) => [
-        segment(x(tick), TOP, x(tick), bottom, tick === 0 ? 'base' : 'grid'),
-        segment(LEFT, y(tick), LEFT + SIDE, y(tick), tick === 0 ? 'base' : 'grid'),
-        segment(STRIP, y(tick), stripRight, y(tick), tick === 0 ? 'base' : 'grid'),
-        text(x(tick), bottom + 14, label(tick), { 'text-anchor': 'middle' }),
-        text(LEFT - 5, y(tick) + 3.5, label(tick), { 'text-anchor': 'end' }),
-      ]),
-      segment(STRIP, TOP, STRIP, bottom, 'base'),
-      text(LEFT + SIDE / 2, bottom + 29, 'Δa*', { 'text-anchor': 'middle', class: 'axis-label' }),
-      text(2, TOP - 10, 'Δb*', { class: 'axis-label' }),
-      text(STRIP - 6, TOP - 10, 'ΔL*', { class: 'axis-label' }),
-    ),
-    limit !== undefined && [
-      element('circle', { class: 'limit', cx: at(x(0)), cy: at(y(0)), r: at(x(limit) - x(0)) }),
-      segment(STRIP, y(limit), stripRight, y(limit), 'limit'),
-      segment(STRIP, y(-limit), stripRight, y(-limit), 'limit'),
-    ],
-    points.map(({ da, db, dL, style }) => [
-      element('path', {
-        class: `${style.className} leader`,
-        d: `M${at(x(0))} ${at(y(0))}L${at(x(da))} ${at(y(db))}`,
-      }),
-      marker(x(da), y(db), style),
-      marker(STRIP + 12, y(dL), style),
-    ]),
-    drawNames(points, y, bottom),
-  );
-}
-
-function drawNames(points: readonly RubOutPoint[], y: (value: number) => number, bottom: number): Markup {
-  const heights = spreadLabels(
-    points.map(({ dL }) => y(dL)),
-    12,
-    TOP,
-    bottom,
-  );
-  return element(
-    'g',
-    {},
-    points.map(({ label, dL, style }, i) => [
-      element('path', {
-        class: `${style.className} leader`,
-        d: `M${STRIP + 17} ${at(y(dL))}L${STRIP + 28} ${at(heights[i])}`,
-      }),
-      text(STRIP + 30, heights[i] + 3.5, shorten(label, 14)),
-    ]),
-  );
+export function rubOutPlane(plane: RubOutPlane): string {
+  const { points, limit, reach = 0 } = plane;
+  assertSome('points', points, 'point');
+  points.forEach(({ dL, da, db, style }, i) => {
+    for (const [name, value] of Object.entries({ dL, da, db })) assertDrawable(`points[${i}].${name}`, value);
+    assertStyle(`points[${i}].style`, style);
+  });
+  if (limit !== undefined) {
+    assertDrawable('limit', limit);
+    if (limit <= 0)
+      throw new TintladderError('invalid-limit', { place: 'limit', seen: limit, expected: 'a positive number' });
+  }
+  assertDrawable('reach', reach);
+  const drawing = drawRubOutPlane({
+    limit,
+    reach: Math.max(reach, rubOutReach(points, limit)),
+    points: points.map((point, i) => ({ ...point, style: styleAt(point.style ?? i) })),
+  });
+  return standaloneFigure(plane, drawing);
 }

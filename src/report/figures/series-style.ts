@@ -10,7 +10,7 @@ import {
   symbolWye,
 } from 'd3-shape';
 import { element, type Markup } from '../html/element.js';
-import { at } from './figure.js';
+import { at } from './svg-parts.js';
 
 /** How one package is drawn in every figure: shape, fill, dash and colour together, so that none of them is needed alone. */
 export interface SeriesStyle {
@@ -42,6 +42,11 @@ export function seriesStyles(
     styles.set(id, isReference ? REFERENCE_STYLE : trialStyle(index++));
   }
   return styles;
+}
+
+/** The style of a series by its place: the first as the reference, the others as trials. */
+export function styleAt(place: number): SeriesStyle {
+  return place === 0 ? REFERENCE_STYLE : trialStyle(place - 1);
 }
 
 function trialStyle(index: number): SeriesStyle {

@@ -1,5 +1,6 @@
-import { element, type Markup } from '../html/element.js';
-import { figure, text } from './figure.js';
+import { element, fragment, type Markup } from '../html/element.js';
+import { type FigureText, figure } from './figure.js';
+import { text } from './svg-parts.js';
 
 /** A colour patch with its name. */
 export interface Swatch {
@@ -9,10 +10,7 @@ export interface Swatch {
 }
 
 /** Rows of patches; those of a row touch, so that a difference shows at their common edge. */
-export interface SwatchPlate {
-  readonly id: string;
-  readonly title: string;
-  readonly description: string;
+export interface SwatchPlate extends FigureText {
   readonly rows: readonly (readonly Swatch[])[];
 }
 
@@ -21,9 +19,8 @@ const PATCH = 62;
 const ROW = PATCH + 26;
 
 /** Swatches as a drawing, since printers leave out the backgrounds of a page but not the fills of a drawing. */
-export function swatchPlate({ id, title, description, rows }: SwatchPlate): Markup {
-  return figure(
-    { id, title, description, width: WIDTH, height: 6 + ROW * rows.length },
+export function swatchPlate({ rows, ...words }: SwatchPlate): Markup {
+  const content = fragment(
     rows.map((row, r) => {
       const width = WIDTH / row.length;
       const top = 4 + ROW * r;
@@ -40,4 +37,5 @@ export function swatchPlate({ id, title, description, rows }: SwatchPlate): Mark
       ]);
     }),
   );
+  return figure(words, { width: WIDTH, height: 6 + ROW * rows.length, content });
 }

@@ -1,5 +1,6 @@
 import type { StudyResult } from '../../study/index.js';
-import { type LineChart, lineChart, type Point, type Series } from '../figures/line-chart.js';
+import { drawLineChart, type LineDrawing, type Point, type StyledSeries } from '../figures/draw-line-chart.js';
+import { figure } from '../figures/figure.js';
 import { type SeriesStyle, styleOf } from '../figures/series-style.js';
 import { formatCount, formatFixed, formatList } from '../format.js';
 import { namesOf } from '../names.js';
@@ -64,7 +65,7 @@ function curvePanels(
   if (series.length === 0) return undefined;
   const names = namesOf(result);
   const all = series.flatMap(({ points, curve }) => [...points, ...curve]);
-  const domains: Pick<LineChart, 'xDomain' | 'yDomain'> = {
+  const domains: Pick<LineDrawing, 'xDomain' | 'yDomain'> = {
     xDomain: [Math.min(0, ...all.map(([x]) => x)), Math.max(...all.map(([x]) => x))],
     yDomain: [Math.min(...all.map(([, y]) => y)), Math.max(100, ...all.map(([, y]) => y))],
   };
@@ -77,24 +78,28 @@ function curvePanels(
     );
     return panel(
       paint.name,
-      lineChart({
-        id: `${id}-${i + 1}`,
-        title: `Strength over ${xLabel} in ${paint.name}`,
-        description: `${formatList(described)}.`,
-        xLabel,
-        yLabel: 'Strength, %',
-        ...domains,
-        level: { value: 100, label: 'reference' },
-        series: own.map(
-          ({ package: item, points, curve, stroke }): Series => ({
-            label: names.short(item),
-            style: styleOf(styles, item),
-            curve,
-            points,
-            stroke,
-          }),
-        ),
-      }),
+      figure(
+        {
+          id: `${id}-${i + 1}`,
+          title: `Strength over ${xLabel} in ${paint.name}`,
+          description: `${formatList(described)}.`,
+        },
+        drawLineChart({
+          xLabel,
+          yLabel: 'Strength, %',
+          ...domains,
+          lines: [{ value: 100, label: 'reference', kind: 'reference' }],
+          series: own.map(
+            ({ package: item, points, curve, stroke }): StyledSeries => ({
+              label: names.short(item),
+              style: styleOf(styles, item),
+              curve,
+              points,
+              stroke,
+            }),
+          ),
+        }),
+      ),
     );
   });
   return panels(caption, drawings);

@@ -25,14 +25,14 @@ const ENTITIES: Readonly<Record<string, string>> = {
 const HARMLESS = /^[ !#-%(-;=?-~\u00a0-\u2029\u2030-\u2065\u206a-\ud7ff]*$/;
 
 /**
- * Text made safe for HTML and SVG, in an element as in a quoted attribute. Control characters, and those that turn the
- * direction of what follows, become visible.
+ * Text made safe for HTML and SVG, in an element as in a quoted attribute. Control characters, those that turn the
+ * direction of what follows, and those that XML has no place for become visible.
  */
 export function escapeHtml(text: string): string {
   if (HARMLESS.test(text)) return text;
   return text
     .replace(/[&<>"']/g, (character) => ENTITIES[character])
-    .replace(/[\p{Cc}\p{Cs}\u202a-\u202e\u2066-\u2069]/gu, (character) =>
+    .replace(/[\p{Cc}\p{Cs}\u202a-\u202e\u2066-\u2069\ufffe\uffff]/gu, (character) =>
       /[\t\n]/.test(character) ? character : '\ufffd',
     );
 }

@@ -2,7 +2,9 @@ import type { StudyResult } from '../../study/index.js';
 import { type ComparisonRow, comparisonRows, type Estimate } from '../comparison-row.js';
 import { criterionGroups } from '../criterion-group.js';
 import { estimateWords, valueWords } from '../estimate-words.js';
-import { type IntervalRow, intervalChart, type ReferenceLine } from '../figures/interval-chart.js';
+import { drawIntervalChart, type StyledRow } from '../figures/draw-interval-chart.js';
+import { figure } from '../figures/figure.js';
+import type { ReferenceLine } from '../figures/reference-line.js';
 import { type SeriesStyle, styleOf } from '../figures/series-style.js';
 import { formatList } from '../format.js';
 import { limitWords } from '../limit-words.js';
@@ -72,22 +74,26 @@ function intervalPanels(result: StudyResult, styles: Styles, what: IntervalPanel
     const limits = lines.map(({ label }) => label);
     return panel(
       paint.name,
-      intervalChart({
-        id: `${what.id}-${i + 1}`,
-        title: `${what.axisLabel} in ${paint.name}`,
-        description: `${formatList(described)}.${limits.length > 0 ? ` Lines: ${limits.join('; ')}.` : ''}`,
-        axisLabel: what.axisLabel,
-        rows: own.map(
-          ({ row, estimate }): IntervalRow => ({
-            ...estimate,
-            label: names.short(row.cell.package),
-            printed: valueWords(estimate.value, what.unit),
-            style: styleOf(styles, row.cell.package),
-          }),
-        ),
-        lines,
-        domain,
-      }),
+      figure(
+        {
+          id: `${what.id}-${i + 1}`,
+          title: `${what.axisLabel} in ${paint.name}`,
+          description: `${formatList(described)}.${limits.length > 0 ? ` Lines: ${limits.join('; ')}.` : ''}`,
+        },
+        drawIntervalChart({
+          axisLabel: what.axisLabel,
+          rows: own.map(
+            ({ row, estimate }): StyledRow => ({
+              ...estimate,
+              label: names.short(row.cell.package),
+              printed: valueWords(estimate.value, what.unit),
+              style: styleOf(styles, row.cell.package),
+            }),
+          ),
+          lines,
+          domain,
+        }),
+      ),
     );
   });
   return panels(what.caption, drawings);

@@ -1,7 +1,8 @@
 import type { StudyResult } from '../../study/index.js';
 import { comparisonRows } from '../comparison-row.js';
 import { criterionGroups } from '../criterion-group.js';
-import { rubOutPlane } from '../figures/rub-out-plane.js';
+import { drawRubOutPlane, rubOutReach } from '../figures/draw-rub-out-plane.js';
+import { figure } from '../figures/figure.js';
 import { type SeriesStyle, styleOf } from '../figures/series-style.js';
 import { formatFixed, formatList, formatSigned } from '../format.js';
 import { namesOf } from '../names.js';
@@ -16,10 +17,9 @@ export function rubOutFigure(result: StudyResult, styles: ReadonlyMap<string, Se
   );
   if (found.length === 0) return undefined;
   const limit = criterionGroups(result).find(({ quantity }) => quantity === 'rub-out')?.limit.upper;
-  const reach = Math.max(
-    0.1,
-    1.1 * (limit ?? 0),
-    ...found.flatMap(({ difference: { dL, da, db } }) => [dL, da, db].map((part) => 1.05 * Math.abs(part))),
+  const reach = rubOutReach(
+    found.map(({ difference }) => difference),
+    limit,
   );
   const drawings = result.paints.flatMap((paint, i) => {
     const own = found.filter(({ cell }) => cell.paint === paint.id);
@@ -30,20 +30,24 @@ export function rubOutFigure(result: StudyResult, styles: ReadonlyMap<string, Se
     );
     return panel(
       paint.name,
-      rubOutPlane({
-        id: `rub-out-${i + 1}`,
-        title: `Rub-out differences in ${paint.name}`,
-        description: `${formatList(described)}.${limit === undefined ? '' : ` Limit: ΔE*ab ${formatFixed(limit, 2)}.`}`,
-        points: own.map(({ cell, difference: { dL, da, db } }) => ({
-          label: names.short(cell.package),
-          dL,
-          da,
-          db,
-          style: styleOf(styles, cell.package),
-        })),
-        limit,
-        reach,
-      }),
+      figure(
+        {
+          id: `rub-out-${i + 1}`,
+          title: `Rub-out differences in ${paint.name}`,
+          description: `${formatList(described)}.${limit === undefined ? '' : ` Limit: ΔE*ab ${formatFixed(limit, 2)}.`}`,
+        },
+        drawRubOutPlane({
+          points: own.map(({ cell, difference: { dL, da, db } }) => ({
+            label: names.short(cell.package),
+            dL,
+            da,
+            db,
+            style: styleOf(styles, cell.package),
+          })),
+          limit,
+          reach,
+        }),
+      ),
     );
   });
   const bound =

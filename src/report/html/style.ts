@@ -1,15 +1,34 @@
+import { figureColours, figureShapes } from '../figures/figure-style.js';
+import { DARK, LIGHT, type Palette, SANS } from '../figures/palette.js';
+
+/** The colours that page and figures share, as the page names them. */
+const VARIABLES: Palette = {
+  paper: 'var(--paper)',
+  ink: 'var(--ink)',
+  soft: 'var(--soft)',
+  grid: 'var(--grid)',
+  limit: 'var(--fails)',
+  series: LIGHT.series.map((_, i) => `var(--c${i + 1})`),
+};
+
+function variables({ paper, ink, soft, grid, limit, series }: Palette): string {
+  const named = { paper, ink, soft, grid, fails: limit };
+  return [
+    ...Object.entries(named).map(([name, colour]) => `--${name}:${colour}`),
+    ...series.map((colour, i) => `--c${i + 1}:${colour}`),
+  ].join(';');
+}
+
 /**
  * The style of the page. Colours are named once for light and once for dark; paper is always light.
  *
  * Narrow screens turn tables into lists, each cell behind the heading of its column, so that nothing scrolls sideways.
  */
 export const STYLE = `
-:root{--paper:#fff;--ink:#191b1e;--soft:#54585e;--rule:#c6c9cd;--grid:#e5e7e9;--tint:#f4f5f6;--meets:#17653a;--fails:#a11d22;--undecided:#735200;
---c1:#0b5c9c;--c2:#b3431a;--c3:#1d7348;--c4:#84388a;--c5:#7d6200;--c6:#46586a;--c7:#ab2656;
---sans:system-ui,-apple-system,"Segoe UI","Helvetica Neue",Arial,"Liberation Sans",sans-serif;
+:root{${variables(LIGHT)};--rule:#c6c9cd;--tint:#f4f5f6;--meets:#17653a;--undecided:#735200;
+--sans:${SANS};
 --serif:Charter,"Bitstream Charter",Cambria,Georgia,"Liberation Serif",serif}
-@media screen and (prefers-color-scheme:dark){:root{--paper:#15171a;--ink:#e7e7e4;--soft:#a9adb3;--rule:#44494f;--grid:#2b2f34;--tint:#1e2125;--meets:#7ed0a0;--fails:#ff9d95;--undecided:#e6c163;
---c1:#74b5f0;--c2:#f2956b;--c3:#70cd99;--c4:#d29bdd;--c5:#dfbf55;--c6:#a8b8c6;--c7:#f08db0}}
+@media screen and (prefers-color-scheme:dark){:root{${variables(DARK)};--rule:#44494f;--tint:#1e2125;--meets:#7ed0a0;--undecided:#e6c163}}
 *{box-sizing:border-box}
 html{background:var(--paper);color:var(--ink);font:17px/1.5 var(--serif);-webkit-text-size-adjust:100%;text-size-adjust:100%}
 body{margin:0 auto;max-width:68rem;padding:2.5rem 1.5rem 3rem;overflow-wrap:anywhere}
@@ -47,21 +66,7 @@ figure{margin:1rem 0 1.75rem}
 .grid{display:grid;grid-template-columns:repeat(auto-fit,minmax(min(100%,19.5rem),1fr));gap:1.25rem 1.5rem;align-items:start}
 .panel-heading{margin:0 0 .2rem;font-size:.85rem;font-weight:600}
 svg{display:block;width:100%;max-width:25rem;height:auto;font-size:12px;font-variant-numeric:tabular-nums lining-nums;overflow:visible}
-svg text{fill:var(--ink)}
-.axis text{fill:var(--soft)}
-.axis .axis-label{fill:var(--ink)}
-.axis .base{stroke:var(--soft);stroke-width:1}
-.axis .grid{stroke:var(--grid);stroke-width:1}
-.reference{--c:var(--ink)}.colour-1{--c:var(--c1)}.colour-2{--c:var(--c2)}.colour-3{--c:var(--c3)}.colour-4{--c:var(--c4)}.colour-5{--c:var(--c5)}.colour-6{--c:var(--c6)}.colour-7{--c:var(--c7)}
-.mark{fill:var(--c);stroke:var(--c);stroke-width:1}
-.open{fill:var(--paper);stroke-width:1.6}
-.curve{fill:none;stroke:var(--c);stroke-width:1.6;stroke-linejoin:round}
-.whisker{fill:none;stroke:var(--c);stroke-width:1.5}
-.leader{fill:none;stroke:var(--c);stroke-width:.7;opacity:.75}
-line.limit,circle.limit{fill:none;stroke:var(--fails);stroke-width:1.3;stroke-dasharray:5 3}
-line.reference{stroke:var(--ink);stroke-width:1.2}
-svg .limit-label{fill:var(--fails)}
-.limit-label,.reference-label{paint-order:stroke;stroke:var(--paper);stroke-width:5px;stroke-linejoin:round}
+${figureShapes('svg')}${figureColours('svg', VARIABLES)}
 .key{list-style:none;padding:0;max-width:none;display:grid;grid-template-columns:repeat(auto-fill,minmax(min(100%,19.5rem),1fr));gap:.4rem 1.5rem;font-size:.82rem;line-height:1.4}
 .key li{display:flex;gap:.6rem;margin:0}
 .key svg{width:40px;height:14px;flex:none;margin-top:.2rem}

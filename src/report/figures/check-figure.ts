@@ -1,0 +1,49 @@
+import { type ErrorCode, TintladderError } from '../../errors.js';
+
+/** Beyond these an axis can't be labelled in plain decimals. */
+const LARGEST = 1e9;
+const NARROWEST = 240;
+const WIDEST = 4000;
+
+/** A coordinate that can be drawn. */
+export function assertDrawable(place: string, value: number): void {
+  if (!Number.isFinite(value)) fault('not-finite', place, value, 'a finite number');
+  if (Math.abs(value) > LARGEST) fault('out-of-range', place, value, `a number between -${LARGEST} and ${LARGEST}`);
+}
+
+/** An interval whose ends can be drawn and stand in order. */
+export function assertInterval(place: string, { low, high }: { readonly low: number; readonly high: number }): void {
+  assertDrawable(`${place}.low`, low);
+  assertDrawable(`${place}.high`, high);
+  if (low > high) fault('invalid-interval', `${place}.high`, high, `at least the lower end ${low}`);
+}
+
+/** A range to be shown, where one is given. */
+export function assertRange(place: string, range: readonly [number, number] | undefined): void {
+  if (!range) return;
+  range.forEach((end, i) => {
+    assertDrawable(`${place}[${i}]`, end);
+  });
+  if (!(range[0] < range[1])) fault('out-of-range', `${place}[1]`, range[1], `a number above ${range[0]}`);
+}
+
+/** Width or height of a figure, where one is given. */
+export function assertSize(place: string, size: number | undefined, least = NARROWEST): void {
+  if (size === undefined || (size >= least && size <= WIDEST)) return;
+  fault('out-of-range', place, size, `a number between ${least} and ${WIDEST}`);
+}
+
+/** The number of a style, where one is given. */
+export function assertStyle(place: string, style: number | undefined): void {
+  if (style === undefined || (Number.isSafeInteger(style) && style >= 0)) return;
+  fault('invalid-option', place, style, 'a whole number from 0');
+}
+
+/** Something to draw. */
+export function assertSome(place: string, items: readonly unknown[], what: string): void {
+  if (items.length === 0) fault('empty', place, 'an empty list', `one ${what} or more`);
+}
+
+function fault(code: ErrorCode, place: string, seen: unknown, expected: string): never {
+  throw new TintladderError(code, { place, seen, expected });
+}
