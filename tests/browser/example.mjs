@@ -8,11 +8,11 @@ import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
 import { extname, join } from 'node:path';
 import { build } from 'esbuild';
-import { chromium } from 'playwright-core';
 import { D65_10 } from 'tintladder/colorimetry';
 import { readMeasurements } from 'tintladder/exchange';
 import { assessRubOut } from 'tintladder/rubout';
 import { compareStrengthCriteria } from 'tintladder/strength';
+import { launchChromium } from './launch-chromium.mjs';
 
 const WIDTHS = [390, 1280];
 const SCHEMES = ['light', 'dark'];
@@ -33,18 +33,7 @@ console.log(
 );
 const server = await serve(join(root, 'examples', 'browser', 'dist'));
 const origin = `http://127.0.0.1:${server.address().port}`;
-const browser = await chromium.launch({
-  executablePath: process.env.CHROMIUM_PATH ?? '/usr/bin/chromium',
-  args: [
-    '--no-sandbox',
-    '--disable-gpu',
-    '--disable-quic',
-    '--no-first-run',
-    '--disable-background-networking',
-    '--disable-component-update',
-    '--disable-sync',
-  ],
-});
+const browser = await launchChromium();
 try {
   for (const colorScheme of SCHEMES) {
     for (const width of WIDTHS) {

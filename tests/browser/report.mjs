@@ -4,10 +4,10 @@ import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { chromium } from 'playwright-core';
 import { readMeasurements } from 'tintladder/exchange';
 import { renderHtml } from 'tintladder/report';
 import { evaluateStudy, parseStudy } from 'tintladder/study';
+import { launchChromium } from './launch-chromium.mjs';
 
 const WIDTHS = [390, 1280];
 const SCHEMES = ['light', 'dark'];
@@ -23,18 +23,7 @@ const faults = [];
 const result = process.argv[2] ? JSON.parse(readFileSync(process.argv[2], 'utf8')) : await evaluateExample();
 const pages = { report: result, hostile: withHostileNames(result) };
 
-const browser = await chromium.launch({
-  executablePath: process.env.CHROMIUM_PATH ?? '/usr/bin/chromium',
-  args: [
-    '--no-sandbox',
-    '--disable-gpu',
-    '--disable-quic',
-    '--no-first-run',
-    '--disable-background-networking',
-    '--disable-component-update',
-    '--disable-sync',
-  ],
-});
+const browser = await launchChromium();
 try {
   mkdirSync(out, { recursive: true });
   for (const [name, study] of Object.entries(pages)) {
