@@ -1,4 +1,6 @@
-import { type Conditions, describeViewing, type Grid, gridOf } from '../colorimetry/index.js';
+import { describeViewing } from '../colorimetry/viewing.js';
+import { gridOf } from '../colorimetry/spectrum.js';
+import type { Conditions, Grid } from '../colorimetry/index.js';
 import { TintladderError } from '../errors.js';
 import type { Measurement } from './measurement.js';
 
