@@ -1,6 +1,6 @@
-import { describeViewing } from '../colorimetry/viewing.js';
-import { gridOf } from '../colorimetry/spectrum.js';
 import type { Conditions, Grid } from '../colorimetry/index.js';
+import { gridOf } from '../colorimetry/spectrum.js';
+import { describeViewing } from '../colorimetry/viewing.js';
 import { TintladderError } from '../errors.js';
 import type { Measurement } from './measurement.js';
 

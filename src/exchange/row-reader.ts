@@ -1,5 +1,5 @@
-import { createSpectrum } from '../colorimetry/spectrum.js';
 import type { Conditions, Spectrum } from '../colorimetry/index.js';
+import { createSpectrum } from '../colorimetry/spectrum.js';
 import { TintladderError } from '../errors.js';
 import { readTriple, toLab, toXyz } from './coordinate-cells.js';
 import { type FileContext, releaseWaiting } from './file-context.js';

@@ -122,7 +122,7 @@ function expectation(issue: z.core.$ZodIssue): string {
     case 'invalid_type':
       return `${/^[aeiou]/.test(issue.expected) ? 'an' : 'a'} ${issue.expected}`;
     case 'invalid_value':
-      return `one of ${issue.values.map(String).join(', ')}`;
+      return `one of ${issue.values.map((value) => (typeof value === 'string' ? `'${value}'` : String(value))).join(', ')}`;
     case 'too_small':
       return issue.origin === 'number'
         ? `a number ${issue.inclusive ? 'of at least' : 'above'} ${issue.minimum}`
