@@ -21,7 +21,7 @@ export function studentProbability(t: number, degreesOfFreedom: number): number 
  */
 export function studentQuantile(p: number, degreesOfFreedom: number): number {
   if (p < 0.5) return -studentQuantile(1 - p, degreesOfFreedom);
-  // Above 1e7 degrees of freedom the t and the normal quantile agree to 1e-7, and the beta function loses digits.
+  // Above 1e7 degrees of freedom the t and the normal quantile agree to less than 1e-6, and the beta function loses digits.
   const n = Math.min(degreesOfFreedom, 1e7);
   const x = inverseIncompleteBeta(2 * (p - 0.5), 0.5, n / 2);
   return Math.sqrt((n * x) / (1 - x));

@@ -147,8 +147,7 @@ test('several dosages need the one at which the package is judged', async () => 
   });
 });
 
-test('the result is plain data: JSON gives back the same', async () => {
+test('the result is plain data: its JSON holds no typed array as an object, and nothing that JSON lacks', async () => {
   const result = await evaluateStudy(STUDY, readings({ R: [0.5, 0.5], A: [0.56, 0.56] }, 14));
-  expect(JSON.parse(JSON.stringify(result))).toEqual(JSON.parse(JSON.stringify(structuredClone(result))));
   expect(JSON.stringify(result)).not.toMatch(/null|NaN|"0":/);
 });
