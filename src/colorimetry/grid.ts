@@ -18,7 +18,7 @@ export const LONGEST_WAVELENGTH = 830;
 export function assertGrid({ start, interval, count }: Grid): void {
   const bad = (place: string, seen: number, expected: string, mend?: string) =>
     new TintladderError('grid-invalid', { place, seen, expected, mend });
-  if (!Number.isInteger(count) || count < 2) throw bad('grid.count', count, 'two readings or more');
+  if (!Number.isInteger(count) || count < 2) throw bad('grid.count', count, 'a count of two or more');
   if (!(interval >= 1 && interval <= 20)) throw bad('grid.interval', interval, 'an interval from 1 to 20 nm');
   if (!(start >= SHORTEST_WAVELENGTH)) {
     throw bad('grid.start', start, 'a wavelength of 360 nm or more', 'Leave out the readings below 360 nm.');

@@ -17,6 +17,11 @@ describe('createSpectrum', () => {
   test('takes the widest grid, a fluorescent white and a perfect black', () => {
     createSpectrum({ start: 360, interval: 1, values: Array(471).fill(0), scale: 'fraction' });
     createSpectrum({ ...good, values: [1.2, 2, 0] });
+    createSpectrum({ ...good, values: [120, 200, 0], scale: 'percent' });
+  });
+
+  test('takes two readings 20 nm apart', () => {
+    expect(gridOf(createSpectrum({ start: 500, interval: 20, values: [0.4, 0.5], scale: 'fraction' })).count).toBe(2);
   });
 
   test.each([
@@ -44,6 +49,26 @@ describe('createSpectrum', () => {
       "reflectance at 400 nm (index 0) is 57.2; a fraction from 0 to 2 is expected. Pass scale: 'percent'?",
     );
   });
+
+  test.each([
+    [{ values: [-0.1, 1] }, 'reflectance at 400 nm (index 0) is -0.1; a fraction from 0 to 2 is expected.'],
+    [
+      { values: [0.1, 201], scale: 'percent' as const },
+      'reflectance at 410 nm (index 1) is 201; a percentage from 0 to 200 is expected.',
+    ],
+    [
+      { start: 350 },
+      'grid.start is 350; a wavelength of 360 nm or more is expected. Leave out the readings below 360 nm.',
+    ],
+    [
+      { start: 815 },
+      'grid.end is 835; a wavelength of 830 nm or less is expected. Leave out the readings above 830 nm.',
+    ],
+    [{ interval: 25 }, 'grid.interval is 25; an interval from 1 to 20 nm is expected.'],
+    [{ values: [0.5] }, 'grid.count is 1; a count of two or more is expected.'],
+  ])('says of %j: %s', (change, message) => {
+    expect(() => createSpectrum({ ...good, ...change })).toThrow(expect.objectContaining({ message }));
+  });
 });
 
 describe('spectrumWarnings', () => {
@@ -59,6 +84,42 @@ describe('spectrumWarnings', () => {
     );
     expect(others).toEqual([]);
     expect(warning).toMatchObject({ code: 'narrow-features', place: '580 nm' });
+  });
+
+  // A reading that stands h above its neighbours has the fourth difference 6 h, and 3/128 of that is the uncertainty.
+  const spike = (at: number, height: number) => {
+    const values = Array.from({ length: 41 }, (_, i) => (380 + 10 * i === at ? 0.5 + height : 0.5));
+    return spectrumWarnings(createSpectrum({ start: 380, interval: 10, values, scale: 'fraction' }));
+  };
+  const limit = (0.005 * 128) / 3 / 6;
+
+  test('speaks of an uncertainty above 0.005 and says how large it is', () => {
+    expect(spike(550, 0.99 * limit)).toEqual([]);
+    expect(spike(550, 1.01 * limit)).toMatchObject([{ code: 'narrow-features', place: '550 nm' }]);
+    expect(spike(550, 0.4)[0].message).toMatch(
+      /^Near 550 nm the reflectance changes faster than readings 10 nm apart can resolve \(interpolation uncertain by 0\.056\)/,
+    );
+  });
+
+  test.each([420, 700])('speaks of %d nm, an end of what is watched', (at) => {
+    expect(spike(at, 1.01 * limit)).toMatchObject([{ place: `${at} nm` }]);
+  });
+
+  // Two thirds of a spike's fourth difference stand beside it, so its neighbours inside stay below the limit.
+  test.each([410, 710])('says nothing of %d nm, where every white has its band edge or nobody sees', (at) => {
+    expect(spike(at, 1.4 * limit)).toEqual([]);
+  });
+
+  test('needs two readings on either side', () => {
+    const warnings = (values: number[]) =>
+      spectrumWarnings(createSpectrum({ start: 500, interval: 10, values, scale: 'fraction' }));
+    expect(warnings([0.5, 0.5, 0.9, 0.5, 0.5])).toMatchObject([{ place: '520 nm' }]);
+    expect(warnings([0.5, 0.9, 0.5, 0.5])).toEqual([]);
+  });
+
+  test('says nothing of a reflectance of exactly 1', () => {
+    const spectrum = createSpectrum({ start: 430, interval: 10, values: [1, 1, 1], scale: 'fraction' });
+    expect(spectrumWarnings(spectrum)).toEqual([]);
   });
 
   test('notes a reflectance factor above 1 where it is highest', () => {
