@@ -58,7 +58,7 @@ function named(name: IlluminantName): Illuminant {
 function sum({ start, interval, values, kind = 'continuous' }: Illuminant): SummedPower {
   const end = start + (values.length - 1) * interval;
   const step = kind === 'lines' ? interval : 1;
-  const origin = kind === 'lines' ? start : Math.ceil(start);
+  const origin = Math.ceil(start);
   const first = origin + step * Math.max(0, Math.ceil((SHORTEST_WAVELENGTH - origin) / step));
   const count = Math.floor((Math.min(end, LONGEST_WAVELENGTH) - first) / step) + 1;
   const power = new Float64Array(Math.max(0, count));

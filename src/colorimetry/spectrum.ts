@@ -53,7 +53,7 @@ export function createSpectrum({ start, interval, values, scale }: SpectrumInput
   for (let i = 0; i < values.length; i++) {
     const value = values[i];
     const place = () => `reflectance at ${start + i * interval} nm (index ${i})`;
-    if (typeof value !== 'number' || !Number.isFinite(value)) {
+    if (!Number.isFinite(value)) {
       throw new TintladderError('not-finite', { place: place(), seen: value, expected: 'a finite number' });
     }
     const fraction = value / divisor;

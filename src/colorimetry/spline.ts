@@ -11,6 +11,7 @@
  */
 export function refineBySpline(values: Float64Array, factor: number): Float64Array {
   const n = values.length;
+  // The first and the last stay 0: that is what makes the spline natural.
   const second = new Float64Array(n);
   const carry = new Float64Array(n);
   for (let i = 1; i < n - 1; i++) {
@@ -18,7 +19,6 @@ export function refineBySpline(values: Float64Array, factor: number): Float64Arr
     second[i] = -0.5 / pivot;
     carry[i] = (3 * (values[i + 1] - 2 * values[i] + values[i - 1]) - carry[i - 1] / 2) / pivot;
   }
-  second[n - 1] = 0;
   for (let i = n - 2; i >= 0; i--) second[i] = second[i] * second[i + 1] + carry[i];
   const refined = new Float64Array((n - 1) * factor + 1);
   for (let j = 0; j < refined.length; j++) {

@@ -26,7 +26,7 @@ const INSIDE = [
  * @see CIE 167:2005; Sprague (1880), J. Inst. Actuaries 22
  */
 export function interpolateSprague(values: Float64Array): (position: number) => number {
-  const [b2, b1] = BEFORE.map((row) => combine(row, values.slice(0, 5)));
+  const [b2, b1] = BEFORE.map((row) => combine(row, values));
   const [a2, a1] = BEFORE.map((row) => combine(row, values.slice(-5).reverse()));
   const padded = Float64Array.of(b2, b1, ...values, a1, a2);
   return (position) => {

@@ -72,6 +72,12 @@ describe('yellowness', () => {
   test.each([
     ['unknown-illuminant', 'viewing', () => yellowness(white, A_2)],
     ['unknown-illuminant', 'viewing', () => yellowness(white, { illuminant: 'D65', observer: '5' as '2' })],
+    // The coefficients belong to CIE's D65 and not to whatever bears its name.
+    [
+      'unknown-illuminant',
+      'viewing',
+      () => yellowness(white, { illuminant: { ...daylightIlluminant(6504), name: 'D65' }, observer: '10' }),
+    ],
     ['not-finite', 'xyz.Z', () => yellowness({ ...white, Z: Infinity }, D65_10)],
     ['out-of-range', 'xyz.Y', () => yellowness({ ...white, Y: 0 }, D65_10)],
   ])('refuses %s at %s', (code, place, call) => {

@@ -38,15 +38,15 @@ describe('colourDifferenceOfReadings', () => {
   });
 
   test.each([
-    ['specular', { specular: 'excluded' as const }],
-    ['geometry', { geometry: '45°a:0°' }],
-    ['viewing', { viewing: A_10 }],
-    ['viewing', { viewing: D65_2 }],
-    ['viewing', { viewing: undefined }],
-  ])('refuses a sample read under another %s', (condition, change) => {
+    ['specular', 'excluded', { specular: 'excluded' as const }],
+    ['geometry', '45°a:0°', { geometry: '45°a:0°' }],
+    ['viewing', 'A/10°', { viewing: A_10 }],
+    ['viewing', 'D65/2°', { viewing: D65_2 }],
+    ['viewing', undefined, { viewing: undefined }],
+  ])('refuses a sample read under another %s: %s', (condition, seen, change) => {
     const other = { ...batch, conditions: { ...conditions, ...change } };
     expect(() => compare(standard, other)).toThrow(
-      expect.objectContaining({ code: 'conditions-mismatch', place: `sample.conditions.${condition}` }),
+      expect.objectContaining({ code: 'conditions-mismatch', place: `sample.conditions.${condition}`, seen }),
     );
   });
 
@@ -63,11 +63,29 @@ describe('colourDifferenceOfReadings', () => {
       'condition-not-stated geometry',
       'instruments-differ instrument',
     ]);
-    expect(common).toEqual({ viewing: D65_10 });
+    expect(common).toStrictEqual({ viewing: D65_10 });
   });
 
-  test('a reading without a colour is refused', () => {
-    expect(() => compare(standard, { name: 'none', conditions })).toThrow(
+  const bare: Reading = { name: 'bare', lab: standard.lab, conditions: { viewing: D65_10 } };
+  test.each([
+    ['the sample', standard, bare, '"standard" but not for "bare"', 'lab 1', 'one that is not stated'],
+    ['the reference', bare, standard, '"standard" but not for "bare"', 'an instrument that is not stated', 'lab 1'],
+  ])('what %s does not state is named in words', (_, reference, sample, which, first, second) => {
+    expect(compare(reference, sample).warnings.map(({ message }) => message)).toEqual([
+      `Specular treatment is stated for ${which}; they are taken to agree.`,
+      `Geometry is stated for ${which}; they are taken to agree.`,
+      `The reference was read with ${first}, the sample with ${second}; part of the difference may be the instruments'.`,
+    ]);
+  });
+
+  test('what neither states is absent from what they have in common, and no cause for a note', () => {
+    const { warnings, conditions: common } = compare(bare, bare);
+    expect(warnings).toEqual([]);
+    expect(common).toStrictEqual({ viewing: D65_10 });
+  });
+
+  test.each([conditions, {}])('a reading without a colour is refused as that under the conditions %j', (stated) => {
+    expect(() => compare(standard, { name: 'none', conditions: stated })).toThrow(
       expect.objectContaining({ code: 'empty', place: 'sample' }),
     );
   });

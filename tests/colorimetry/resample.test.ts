@@ -25,6 +25,13 @@ describe('resample', () => {
     });
   });
 
+  test('is exact for a polynomial of fourth degree from six readings on', () => {
+    const quartic = (nm: number) => 0.2 + 0.5 * ((nm - 400) / 50) ** 4;
+    resample(read(quartic, { ...TEN, count: 6 }), { ...FIVE, count: 11 }).values.forEach((value, i) => {
+      expect(value).toBeCloseTo(quartic(400 + 5 * i), 12);
+    });
+  });
+
   test('is the cubic Lagrange polynomial for fewer than six readings', () => {
     const cubic = (nm: number) => 0.3 + ((nm - 420) / 40) ** 3 * 0.1;
     const fine = resample(read(cubic, { start: 400, interval: 10, count: 4 }), { start: 410, interval: 5, count: 3 });

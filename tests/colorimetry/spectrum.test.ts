@@ -117,6 +117,12 @@ describe('spectrumWarnings', () => {
     expect(warnings([0.5, 0.9, 0.5, 0.5])).toEqual([]);
   });
 
+  test('names the first of several places that are equally bad', () => {
+    const values = [0.5, 0.5, 0.5, 1.5, 0.5, 0.5, 0.5, 1.5, 0.5, 0.5, 0.5];
+    const spectrum = createSpectrum({ start: 500, interval: 10, values, scale: 'fraction' });
+    expect(spectrumWarnings(spectrum)).toMatchObject([{ place: '530 nm' }, { place: '530 nm' }]);
+  });
+
   test('says nothing of a reflectance of exactly 1', () => {
     const spectrum = createSpectrum({ start: 430, interval: 10, values: [1, 1, 1], scale: 'fraction' });
     expect(spectrumWarnings(spectrum)).toEqual([]);

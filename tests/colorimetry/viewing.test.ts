@@ -12,7 +12,8 @@ describe('constants', () => {
     );
   });
 
-  test.each(constants)('%s is what it is called, and can not be changed', (name, viewing) => {
+  test.each(constants.map(([name]) => name))('%s is what it is called, and can not be changed', (name) => {
+    const viewing = Object.fromEntries(constants)[name];
     expect(`${viewing.illuminant}_${viewing.observer}`).toBe(name);
     expect(Object.isFrozen(viewing)).toBe(true);
   });
@@ -59,6 +60,25 @@ describe('an illuminant of your own', () => {
     const wide = white({ start: 300, interval: 10, values: Array(61).fill(1) });
     const same = white({ start: 360, interval: 10, values: Array(48).fill(1) });
     expect(wide).toEqual(same);
+  });
+
+  test('may end inside 360 to 830 nm: beyond its last value it has no power', () => {
+    const short = white({ start: 500, interval: 1, values: Array(101).fill(1) });
+    const dark = white({
+      start: 360,
+      interval: 1,
+      values: Array.from({ length: 471 }, (_, i) => +(i >= 140 && i <= 240)),
+    });
+    expect(short).toEqual(dark);
+    // Steps of 20 nm end at 600 nm like those of 1 nm; the sums differ by rounding only.
+    expect(white({ start: 500, interval: 20, values: Array(6).fill(1) }).X).toBeCloseTo(short.X, 10);
+  });
+
+  test('of lines that begins below 360 nm is summed from its first line inside', () => {
+    const values = Array.from({ length: 107 }, (_, i) => 1 + (i % 3));
+    const whole = white({ start: 298, interval: 5, values, kind: 'lines' });
+    // 298 + 13 * 5 = 363
+    expect(whole).toEqual(white({ start: 363, interval: 5, values: values.slice(13), kind: 'lines' }));
   });
 
   // CIE 015:2018, 7.1: equal energy has the white X = Y = Z = 100. The functions printed every 5 nm to four decimals keep that to 0.05.

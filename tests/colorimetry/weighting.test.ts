@@ -145,13 +145,16 @@ describe('a caller’s own illuminant', () => {
 describe('unknown conditions', () => {
   const grey = createSpectrum({ start: 400, interval: 10, values: [0.5, 0.5], scale: 'fraction' });
 
-  test('an illuminant that does not exist lists those that do', () => {
-    const viewing = { illuminant: 'D60' as 'D65', observer: '10' as const };
-    expect(() => tristimulus(grey, viewing)).toThrow(
-      expect.objectContaining({ code: 'unknown-illuminant', place: 'viewing.illuminant', seen: 'D60' }),
-    );
-    expect(() => tristimulus(grey, viewing)).toThrow(Object.keys(ILLUMINANTS).join(', '));
-  });
+  test.each(['D60', 'constructor', null, undefined])(
+    'the illuminant %s does not exist; those that do are listed',
+    (seen) => {
+      const viewing = { illuminant: seen as 'D65', observer: '10' as const };
+      expect(() => tristimulus(grey, viewing)).toThrow(
+        expect.objectContaining({ code: 'unknown-illuminant', place: 'viewing.illuminant', seen }),
+      );
+      expect(() => tristimulus(grey, viewing)).toThrow(Object.keys(ILLUMINANTS).join(', '));
+    },
+  );
 
   test('so does an observer', () => {
     const viewing = { illuminant: 'D65' as const, observer: 10 as unknown as '10' };
