@@ -55,7 +55,7 @@ export function differenceScatter(
   );
   const single = counts.some((count) => count === 1);
   const pooled = pool(areas, scatters);
-  const fromSpots = pooled !== undefined && pooled.total > ROUNDING ** 2;
+  const fromSpots = pooled.total > ROUNDING ** 2;
   if (!(fromSpots && !single) && repeatability !== undefined) {
     const variance = repeatability * repeatability;
     const stated: Pooled = {
@@ -87,9 +87,9 @@ const IDENTITY = [1, 0, 0, 0, 1, 0, 0, 0, 1];
 
 const scaled = (matrix: readonly number[], factor: number) => matrix.map((value) => value * factor);
 
-function pool(areas: readonly [Area, Area], scatters: readonly AreaScatter[]): Pooled | undefined {
+/** The scatter of both areas together; of one spot a side it is no number. */
+function pool(areas: readonly [Area, Area], scatters: readonly AreaScatter[]): Pooled {
   const degreesOfFreedom = areas[0].labs.length + areas[1].labs.length - 2;
-  if (degreesOfFreedom === 0) return undefined;
   const covariance = scatters[0].products.map((value, i) => (value + scatters[1].products[i]) / degreesOfFreedom);
   return { covariance, degreesOfFreedom, total: covariance[0] + covariance[4] + covariance[8] };
 }
@@ -115,16 +115,15 @@ function intervals(
       ? pool(
           areas,
           areas.map((area) => scatterOf(area, map)),
-        )?.covariance
+        ).covariance
       : covarianceOfMap(map, stated);
-  if (!dEab || !evenCovariance) return undefined;
   const length = Math.hypot(mapped.L, mapped.a, mapped.b);
   const even = lengthInterval({
     vector: [mapped.L, mapped.a, mapped.b],
     covariance: scaled(evenCovariance, share),
     degreesOfFreedom,
   });
-  if (!even) return undefined;
+  if (!dEab || !even) return undefined;
   // The space is even only around its middle; over a long way the formula itself has the last word.
   const stretch = length > 0 ? difference.dE2000 / length : 1;
   return {

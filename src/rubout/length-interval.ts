@@ -57,8 +57,9 @@ export function lengthInterval({ vector, covariance, degreesOfFreedom }: MeanDif
   const tooShort = (r: number) => probabilityBelow(length, r, model) - missedBelow(r);
   const tolerance = 1e-6 * single;
 
-  const low = tooLong(0) >= 0 || tooLong(found) < 0 ? 0 : findRoot(tooLong, 0, found, tolerance);
-  if (tooShort(length) < 0) return { low: Math.min(low, found), high: length };
+  // Of a true length as long as the one found at least half of all chances are too long, so the root lies in between.
+  const low = tooLong(0) >= 0 ? 0 : findRoot(tooLong, 0, found, tolerance);
+  if (tooShort(length) < 0) return { low, high: length };
   let beyond = length + single;
   while (tooShort(beyond) > 0) beyond += beyond - found + single;
   return { low, high: Math.max(length, findRoot(tooShort, length, beyond, tolerance)) };
@@ -87,8 +88,7 @@ function scatterOf(covariance: readonly number[], degreesOfFreedom: number): Sca
 
 /** Directions over which variances are spread, `(Σλ)² / Σλ²`, with both sums corrected for what few degrees of freedom do to them. */
 function spread(total: number, squares: number, n: number, most: number): number {
-  if (!(squares > 0)) return 1;
-  if (n <= 1) return Math.min(Math.max((total * total) / squares, 1), most);
+  if (n <= 1) return (total * total) / squares;
   const ofTotal = (1 + 1 / n) * total * total - (2 / n) * squares;
   const ofSquares = squares - (total * total) / n;
   return ofSquares > 0 ? Math.min(Math.max(ofTotal / ofSquares, 1), most) : most;
@@ -132,9 +132,10 @@ function probabilityBelow(length: number, r: number, model: Model): number {
   const reach = Math.sqrt(n * Math.expm1((2 * Math.log(1e6)) / n));
   const angle = (t: number) => Math.atan(Math.min(Math.max(t, -reach), reach) / Math.sqrt(n));
   const s = Math.sqrt(along);
-  const from = s > 0 ? angle((-length - r) / s) : 0;
-  const to = s > 0 ? angle((length - r) / s) : 0;
-  if (!(s > 0)) return across > 0 ? fProbability((length * length - r * r) / across, m, n) : length >= r ? 1 : 0;
+  // Without scatter along the difference all of it lies across, which is then not zero.
+  if (!(s > 0)) return fProbability((length * length - r * r) / across, m, n);
+  const from = angle((-length - r) / s);
+  const to = angle((length - r) / s);
   const ofBeta = logBeta(m / 2, (n + 1) / 2);
   let sum = 0;
   for (let i = 0; i < NODES; i++) {
@@ -144,14 +145,14 @@ function probabilityBelow(length: number, r: number, model: Model): number {
     const t = Math.sqrt(n) * Math.tan(theta);
     const left = length * length - (r + s * t) ** 2;
     // Given t, the common scatter is that of n + 1 degrees of freedom, n/(n + 1) (1 + t²/n) times as large.
-    const ratio = across > 0 ? left / ((across * (n + t * t)) / (n + 1)) : left > 0 ? Number.POSITIVE_INFINITY : 0;
+    const ratio = left / ((across * (n + t * t)) / (n + 1));
     sum += Math.cos(theta) ** (n - 1) * fProbability(ratio, m, n + 1, ofBeta) * Math.sin(phi);
   }
   const beta = Math.exp(logBeta(n / 2, 0.5));
   return Math.min((sum * (to - from) * Math.PI) / (2 * NODES) / beta, 1);
 }
 
-/** Probability that an F variable, numerator m and denominator n, stays below x. */
+/** Probability that an F variable, numerator m and denominator n, stays below x; x is infinite where nothing scatters. */
 function fProbability(x: number, m: number, n: number, ofBeta = logBeta(m / 2, n / 2)): number {
   if (!(x > 0)) return 0;
   return x === Number.POSITIVE_INFINITY ? 1 : incompleteBeta((m * x) / (m * x + n), m / 2, n / 2, ofBeta);

@@ -149,6 +149,14 @@ describe('with the changes of the colorants given', () => {
     expect(causes[0].pigments).toEqual(['Blue', 'Yellow']);
   });
 
+  test('the change of the only pigment of a tint confirms it and opens no second cause', () => {
+    expect(assessRubOut(spots(0.8), spots(1), { viewing, colorantChanges: [change('Blue', 0.25)] })).toMatchObject({
+      diagnosis: 'coloured-pigment-flocculated',
+      certainty: 'proven',
+      causes: [{ cause: 'coloured-pigment-flocculated', pigments: ['Blue'] }],
+    });
+  });
+
   test('a white that scatters more, and colorants as they were, are a flocculated white', () => {
     const result = assessRubOut(spots(1.15, 1.15), spots(1, 1), {
       ...options,
@@ -284,6 +292,28 @@ describe('bad input', () => {
       () => assessRubOut(tint(1), tint(1), { viewing, thresholds: { visible: 0 } }),
     ],
     [
+      'invalid-option',
+      'options.thresholds.overScatter',
+      () => assessRubOut(tint(1), tint(1), { viewing, thresholds: { overScatter: Number.POSITIVE_INFINITY } }),
+    ],
+    [
+      'invalid-option',
+      'surface.external',
+      () => assessRubOut(tint(1), tint(1), { viewing, surface: { external: 2, internal: 0.6, specular: 'included' } }),
+    ],
+    [
+      'conditions-mismatch',
+      'specular of b',
+      () =>
+        assessRubOut(
+          [reading('none', {}), reading('a', { specular: 'included' })],
+          reading('b', { specular: 'excluded' }),
+          {
+            viewing,
+          },
+        ),
+    ],
+    [
       'conditions-mismatch',
       'specular of b',
       () => assessRubOut(reading('a', { specular: 'included' }), reading('b', { specular: 'excluded' }), { viewing }),
@@ -300,6 +330,12 @@ describe('bad input', () => {
     ],
   ])('%s at %s', (code, place, act) => {
     expect(act).toThrow(expect.objectContaining({ code, place }));
+  });
+
+  test('a condition that one reading states and another does not is no mismatch, whichever comes first', () => {
+    const [bare, stated] = [reading('bare', {}), reading('stated', { specular: 'included' })];
+    expect(assessRubOut(bare, stated, { viewing }).difference.dEab).toBe(0);
+    expect(assessRubOut(stated, bare, { viewing }).difference.dEab).toBe(0);
   });
 
   test('readings with their conditions are taken where these agree, XYZ among them', () => {

@@ -26,6 +26,18 @@ describe('before and after storage', () => {
     expect(interval?.high).toBeCloseTo(5 + 1.96 * 0.05 * 2, 2);
   });
 
+  test('has ends that come from both intervals, end by end, and zero at an end proves no change (Zou & Donner 2008)', () => {
+    // 3-4-5 triangles: where the change is 5, √(3² + 4²) takes it down to 0, and √(12² + 5²) up to 18
+    const found = (dEab: number, low: number, high: number) => {
+      const { difference, interval, ...rest } = rubOut(1);
+      if (!interval) throw new Error('a stated repeatability gives an interval');
+      return { ...rest, difference: { ...difference, dEab }, interval: { ...interval, dEab: { low, high } } };
+    };
+    const [one, other] = [found(10, 5, 14), found(15, 12, 27)];
+    expect(compareStorage(one, other)).toMatchObject({ interval: { low: 0, high: 18 }, finding: 'undecided' });
+    expect(compareStorage(other, one)).toMatchObject({ interval: { low: -18, high: 0 }, finding: 'undecided' });
+  });
+
   test('without an interval nothing is proven', () => {
     const once = assessRubOut(base, { ...base, L: 50 }, { viewing: D65_10 });
     expect(compareStorage(rubOut(0.3), once)).toMatchObject({ outcome: 'undecided', finding: 'undecided' });

@@ -34,6 +34,11 @@ describe('the evidence of a rub-out', () => {
     ]);
   });
 
+  test('gives no sign to a part that rounds to zero, from either side', () => {
+    const difference = { ...FINDINGS.difference, dL: 0.004, dC: -0.004, dH: 0 };
+    expect(said({ difference })[0]).toMatch(/: ΔL\* 0\.00, ΔC\*ab 0\.00, ΔH\*ab 0\.00\.$/);
+  });
+
   test('has the interval beside the difference', () => {
     const found = { interval: interval(0.9, 1.6) };
     expect(said(found)[0]).toMatch(/1\.30 \(95 % interval 0\.90 to 1\.60, ΔE00 0\.90\)/);
@@ -109,16 +114,19 @@ describe('the change of a colorant', () => {
     const colorantChanges = [
       { name: 'Blue', relative: -0.25, interval: { low: -0.28, high: -0.22 } },
       { name: 'Yellow', relative: 0.01 },
+      { name: 'Black', relative: 0 },
     ];
     const found = { colorantChanges, whiteChange: { relative: 0.15 } };
-    expect(said(found).slice(2, 5)).toEqual([
+    expect(said(found).slice(2, 6)).toEqual([
       'Blue absorbs 25.0 % less in the rubbed area (95 % interval −28.0 to −22.0 %).',
       'Yellow absorbs 1.0 % more in the rubbed area, which is no proven change.',
+      'Black absorbs 0.0 % more in the rubbed area, which is no proven change.',
       'The white scatters 15.0 % more in the rubbed area.',
     ]);
-    expect(figures(found).slice(2, 5)).toEqual([
+    expect(figures(found).slice(2, 6)).toEqual([
       { relative: -0.25, low: -0.28, high: -0.22 },
       { relative: 0.01 },
+      { relative: 0 },
       { relative: 0.15 },
     ]);
   });

@@ -50,6 +50,27 @@ describe('the interval of a length with noise estimated from spots', () => {
     expect(interval?.high).toBeCloseTo(1000 + 1.96 * 0.1, 2);
   });
 
+  test.each([4, known])(
+    'noise across the difference alone only lengthens it: F of 2 and %d degrees of freedom',
+    (n) => {
+      // So far away that nothing of the noise is taken to lie along. The 97.5 % point of F with 2 and n degrees of freedom is
+      // n/2 (0.025^(-2/n) - 1), in the limit -ln 0.025; the squares of both components together are 2 F.
+      const point = n === known ? -Math.log(0.025) : (n / 2) * (0.025 ** (-2 / n) - 1);
+      const covariance = [0, 0, 0, 0, 1, 0, 0, 0, 1];
+      const interval = lengthInterval({ vector: at(2e4), covariance, degreesOfFreedom: n });
+      expect(interval?.high).toBe(2e4);
+      // within twice the tolerance of the search for the end, 1e-6 of the noise
+      expect(Math.abs(2e4 - (interval?.low ?? 0) - (2 * point) / (2 * 2e4))).toBeLessThan(2e-6);
+    },
+  );
+
+  test('noise along the difference alone is that of Student, 2.776 at 4 degrees of freedom (any table)', () => {
+    const covariance = [1, 0, 0, 0, 0, 0, 0, 0, 0];
+    const interval = lengthInterval({ vector: at(2e4), covariance, degreesOfFreedom: 4 });
+    expect(interval?.low).toBeCloseTo(2e4 - 2.776, 2);
+    expect(interval?.high).toBeCloseTo(2e4 + 2.776, 2);
+  });
+
   test('without any noise there is none', () => {
     expect(lengthInterval({ vector: at(1), covariance: evenly(0), degreesOfFreedom: 4 })).toBeUndefined();
   });
@@ -95,6 +116,8 @@ describe('the interval of a length with noise estimated from spots', () => {
 
 describe('the interval of a length with uneven noise (regression values of our own run; tests/rubout/simulation.test.ts holds the claim)', () => {
   const slanted = [0.02, 0.01, -0.004, 0.01, 0.05, 0.006, -0.004, 0.006, 0.01];
+  /** Of two spots: all along (0.1, 0.2, -0.1). */
+  const ofTwo = [0.01, 0.02, -0.01, 0.02, 0.04, -0.02, -0.01, -0.02, 0.01];
   const flat = [0.04, 0, 0, 0, 0.0004, 0, 0, 0, 0.0004];
 
   test.each<[string, readonly [number, number, number], readonly number[], number, number, number]>([
@@ -104,6 +127,9 @@ describe('the interval of a length with uneven noise (regression values of our o
     ['flat noise, along it', [0.5, 0, 0], flat, 4, 0.0558, 1.0382],
     ['flat noise, across it', [0, 0.5, 0], flat, 4, 0.0556, 0.595],
     ['flat noise, no difference', [0, 0, 0], flat, 4, 0, 0.4641],
+    ['one degree of freedom, no difference', [0, 0, 0], ofTwo, 1, 0, 0.4437],
+    ['one degree of freedom, a little away', [0.5, -0.3, 0.2], ofTwo, 1, 0, 0.7984],
+    ['even noise, no difference, two degrees of freedom', [0, 0, 0], evenly(0.01), 2, 0, 0.1774],
     ['even noise, near zero', [0.03, 0.02, 0.01], evenly(0.01), 4, 0, 0.1754],
     ['even noise, a little away', [0.3, 0.1, 0.1], evenly(0.01), 4, 0.0356, 0.5305],
     ['even noise, no difference, known', [0, 0, 0], evenly(0.01), known, 0, 0.171],

@@ -45,6 +45,19 @@ describe('the result carries what it was found under', () => {
   });
 });
 
+test('the scatter of an area is the root mean square distance of its spots from their mean, with n - 1', () => {
+  // two spots, each (1, 2, 2) and so 3 from their mean: √((9 + 9) / (2 - 1))
+  const { evidence } = assessRubOut(
+    [
+      { L: 60, a: 0, b: 0 },
+      { L: 62, a: 4, b: 4 },
+    ],
+    { L: 50, a: 0, b: 0 },
+    { viewing },
+  );
+  expect(evidence[2].figures).toEqual({ deviation: Math.sqrt(18), spots: 2 });
+});
+
 describe('the scatter of one reading', () => {
   test('is that along the difference: a difference of lightness and spots that scatter in lightness by 0.1', () => {
     const { readingDeviation, interval } = assessRubOut(around(60, -8, -34, 0.1), around(58, -8, -34, 0.1), {
@@ -69,6 +82,9 @@ describe('the scatter of one reading', () => {
   test('has no direction where there is no difference: a third of the whole variance', () => {
     const { readingDeviation } = assessRubOut(around(60, 0, 0, 0.3), around(60, 0, 0, 0.3), { viewing });
     expect(readingDeviation).toBeCloseTo(Math.sqrt(0.09 / 3), 10);
+    // the same noise in a* and b*, whose variances are 0.01 and 0.04
+    const noisy = [-1, 0, 1].map((step) => ({ L: 60 + step * 0.3, a: step * 0.1, b: step * 0.2 }));
+    expect(assessRubOut(noisy, noisy, { viewing }).readingDeviation).toBeCloseTo(Math.sqrt(0.14 / 3), 10);
   });
 
   test('mixes the directions by their products: a slanted scatter and a slanted difference', () => {
@@ -99,6 +115,17 @@ describe('the scatter of one reading', () => {
     expect(places(assessRubOut(around(60, 0, 0, 0.1), one, { viewing }))).toEqual(['rubbed']);
     expect(places(assessRubOut(one, around(60, 0, 0, 0.1), { viewing }))).toEqual(['unrubbed']);
     expect(places(assessRubOut(around(60, 0, 0, 0.1), around(58, 0, 0, 0.1), { viewing }))).toEqual([]);
+  });
+
+  test('is not shown by copied readings, not even by the rounding of their mean, but is as it was stated', () => {
+    const copied = (L: number) => [1, 2, 3].map(() => ({ L, a: 0.1, b: -34 }));
+    expect((0.1 + 0.1 + 0.1) / 3).not.toBe(0.1);
+    const bare = assessRubOut(copied(60), copied(58), { viewing });
+    expect(Object.keys(bare)).not.toContain('readingDeviation');
+    expect(bare.interval).toBeUndefined();
+    expect(bare.warnings.map(({ code }) => code)).toEqual(['replicates-identical', 'replicates-identical']);
+    const stated = assessRubOut(copied(60), copied(58), { viewing, repeatability: 0.1 });
+    expect(stated).toMatchObject({ readingDeviation: 0.1, interval: { basis: 'repeatability' } });
   });
 
   test('of an area with copied readings is noted at that area only', () => {
@@ -133,6 +160,30 @@ describe('the interval of ΔE00', () => {
     const { interval, difference } = assessRubOut(at(45), at(35), { viewing, repeatability: 0.1 });
     const reach = 1.96 * Math.SQRT2 * 0.1;
     expect((interval?.dE2000.high ?? 0) - difference.dE2000).toBeCloseTo(reach / (1 + 0.045 * 40), 2);
+  });
+
+  test.each<[string, Lab, Lab, number]>([
+    ['lightness at L* 30, by S_L', { L: 30, a: 0, b: 0 }, { L: 0.1, a: 0, b: 0 }, 1 + (0.015 * 400) / Math.sqrt(420)],
+    ['chroma at b* 40, by S_C', { L: 50, a: 0, b: 40 }, { L: 0, a: 0, b: 0.1 }, 1 + 0.045 * 40],
+    ['chroma at a* 80, by S_C', { L: 50, a: 80, b: 0 }, { L: 0, a: 0.1, b: 0 }, 1 + 0.045 * 80],
+  ])('of noise in %s alone is narrower by that factor where there is no difference (ISO/CIE 11664-6)', (...row) => {
+    const [, at, step, narrower] = row;
+    const area = [-1, 0, 1].map((i) => ({ L: at.L + i * step.L, a: at.a + i * step.a, b: at.b + i * step.b }));
+    const { interval } = assessRubOut(area, area, { viewing });
+    // at a* 80 the rescaling of a*, G = 7e-5 and its slope, is all that is left: below 1 in 1000
+    const found = (interval?.dEab.high ?? 0) / (interval?.dE2000.high ?? 0);
+    expect(Math.abs(found / narrower - 1)).toBeLessThan(0.001);
+  });
+
+  test('lies around ΔE00 itself over a long way, where no space is even', () => {
+    const { interval, difference } = assessRubOut(
+      { L: 40, a: 40, b: 0 },
+      { L: 60, a: 0, b: 30 },
+      { viewing, repeatability: 0.1 },
+    );
+    // at hundreds of standard deviations both ends are equally far: the interval is Student's, and so symmetric
+    const middle = ((interval?.dE2000.low ?? 0) + (interval?.dE2000.high ?? 0)) / 2;
+    expect(middle).toBeCloseTo(difference.dE2000, 2);
   });
 
   test('of no difference at all still has an upper end', () => {
@@ -176,6 +227,48 @@ describe('how sure a diagnosis is', () => {
     expect(result.causes).toHaveLength(2);
     // one of the two is separation, so flocculation is open
     expect(result.flocculated).toBeUndefined();
+  });
+
+  test('is proven by one spot a side where the repeatability is stated', () => {
+    expect(assessRubOut(tint(0.8), tint(1), { viewing, repeatability: 0.1 })).toMatchObject({
+      diagnosis: 'coloured-pigment-flocculated',
+      certainty: 'proven',
+    });
+  });
+
+  /** Spots whose K/S at 610 nm, the absorption maximum, is even to 0.2 %, with a band of `more` elsewhere. */
+  const banded = (more: (nm: number) => number) =>
+    [0.998, 1, 1.002].map((factor) => filmOf((nm) => (nm === 610 ? 2 * factor : 0.2 + more(nm))));
+
+  test('a change beside the absorption maximum alone proves no strength, and so no flocculation', () => {
+    // all that is left at equal strength is let pass, so that only the interval of the strength is in the way
+    const result = assessRubOut(
+      banded(() => 0),
+      banded((nm) => (nm < 500 ? 0.05 : 0)),
+      { viewing, thresholds: { shadeShare: 2 } },
+    );
+    expect(result).toMatchObject({ diagnosis: 'coloured-pigment-flocculated', certainty: 'indicated' });
+    expect(result.strengthChange?.percent).toBeCloseTo(0, 9);
+  });
+
+  test('an exchange of pigments needs no strength to be proven', () => {
+    const result = assessRubOut(
+      banded(() => 0),
+      banded((nm) => (nm < 500 ? 0.05 : nm < 600 ? -0.05 : 0)),
+      { viewing, tint: 'several-pigments' },
+    );
+    expect(result).toMatchObject({ diagnosis: 'pigments-separated', certainty: 'proven' });
+    expect(result.strengthChange?.percent).toBeCloseTo(0, 9);
+  });
+
+  test('a film is uneven from the line on, on either side', () => {
+    // greys keep their shade, and steps of 0.5 have a scatter of exactly 0.5
+    const result = assessRubOut(around(60, 0, 0, 0.5), around(50, 0, 0, 0.5), {
+      viewing,
+      thresholds: { unevenness: 0.5 },
+    });
+    expect(result).toMatchObject({ diagnosis: 'coloured-pigment-flocculated', certainty: 'indicated' });
+    expect(result.warnings.map(({ code }) => code)).toContain('rubbed-uneven');
   });
 
   test('a cause that is unknown leaves flocculation open', () => {
