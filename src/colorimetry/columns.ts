@@ -8,6 +8,6 @@ export function parseColumns(table: string): Float64Array[] {
     .trim()
     .split('\n')
     .map((line) => line.split(' ').map(Number));
-  const width = rows[0]?.length ?? 0;
+  const width = rows[0].length;
   return Array.from({ length: width }, (_, column) => Float64Array.from(rows, (row) => row[column] ?? Number.NaN));
 }

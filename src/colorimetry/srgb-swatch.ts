@@ -35,7 +35,7 @@ export function srgbSwatch(lab: Lab, viewing: Viewing): SrgbSwatch {
   const [X, Y, Z] = XYZ_D65.white;
   const adapted = adaptBradford(xyzFromLab(lab, white), white, { X, Y, Z });
   const colour = to({ space: XYZ_D65, coords: [adapted.X, adapted.Y, adapted.Z], alpha: 1 }, sRGB);
-  const [r, g, b] = toGamutCSS(colour, { space: sRGB }).coords.map((value) => value ?? 0);
+  const [r, g, b] = toGamutCSS(colour).coords.map((value) => value ?? 0);
   const hex = [r, g, b]
     .map((value) =>
       Math.round(255 * value)

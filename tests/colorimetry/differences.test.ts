@@ -126,16 +126,15 @@ describe('CIEDE2000 at its discontinuities', () => {
       [10, 30],
       [3, 0.1],
     ]) {
-      const { a, b } = atHue(50, 1, h);
+      // Rounded, so that 180 degrees is on the axis and not a hair below it, where half the sum is 270 degrees and not 90.
+      const [a, b] = [atHue(50, 1, h).a, atHue(50, 1, h).b].map((value) => Math.round(1e12 * value) / 1e12);
       const reference = { L: 50, a: C1 * a, b: C1 * b };
       const sample = { L: 52, a: -C2 * a, b: -C2 * b };
       const difference = deltaE2000(reference, sample);
       expect(deltaE2000(sample, reference)).toBe(difference);
-      // A hair to the side on which half the sum lies; the other side's limit is another figure.
-      const side = (turn: number) => ({ L: 52, ...atHueOf(sample, turn) });
-      const inside = [deltaE2000(reference, side(1e-9)), deltaE2000(reference, side(-1e-9))];
-      const nearest = Math.min(...inside.map((value) => Math.abs(value - difference)));
-      expect(nearest, `mean hue ${halfSum}`).toBeLessThan(1e-7);
+      // A hair to the side where the two angles are less than 180 degrees apart, and half their sum is beyond doubt.
+      const aside = { L: 52, ...atHueOf(sample, h < 180 ? -1e-9 : 1e-9) };
+      expect(Math.abs(deltaE2000(reference, aside) - difference), `mean hue ${halfSum}`).toBeLessThan(1e-7);
     }
   });
 
@@ -150,6 +149,28 @@ describe('CIEDE2000 at its discontinuities', () => {
     const scaled = deltaE2000(reference, { L: 50, a: -2.49 * 3, b: 0.001 * 3 });
     expect(scaled).toBeCloseTo(exactE2000(reference, { L: 50, a: -7.47, b: 0.0029999 }), 4);
     expect(Math.abs(scaled - exactE2000(reference, { L: 50, a: -7.47, b: 0.0030001 }))).toBeGreaterThan(0.01);
+  });
+
+  // The rotation term takes h - 275 degrees as it is: from 360 degrees that is 85, from 0 it is -275, and nothing is left of it.
+  test('a mean hue of exactly 0 is 0 and not 360 degrees', () => {
+    const reference = { L: 50, a: 50, b: 5 };
+    const to = (b: number) => deltaE2000(reference, { L: 50, a: 100, b });
+    expect(Math.abs(to(-10) - to(-10 + 1e-9))).toBeLessThan(1e-7);
+    expect(Math.abs(to(-10) - to(-10 - 1e-9))).toBeGreaterThan(1e-5);
+  });
+
+  test('a mean hue of 275 degrees, the middle of the blue, is no fault, however its cosine is rounded', () => {
+    for (let C = 1; C <= 100; C++) {
+      const b = C * Math.sin((275 * Math.PI) / 180);
+      let a = 0;
+      // a* such that the stretched a' has the hue; two or three rounds would do.
+      for (let round = 0; round < 20; round++) {
+        const ratio = Math.hypot(a, b) ** 7 / (Math.hypot(a, b) ** 7 + 25 ** 7);
+        a = (C * Math.cos((275 * Math.PI) / 180)) / (1.5 - 0.5 * Math.sqrt(ratio));
+      }
+      // S_L is 1 at a mean lightness of 50.
+      expect(deltaE2000({ L: 49, a, b }, { L: 51, a, b })).toBeCloseTo(2, 12);
+    }
   });
 
   test('equal colours, black and neutrals', () => {
@@ -225,10 +246,26 @@ describe('all formulas', () => {
     );
   });
 
-  test('a lightness below the reach of the DIN99o logarithm is refused', () => {
-    expect(() => deltaE99o({ L: 50, a: 0, b: 0 }, { L: -300, a: 0, b: 0 })).toThrow(
-      expect.objectContaining({ code: 'out-of-range', place: 'sample.L' }),
-    );
+  const grey = (L: number) => ({ L, a: 0, b: 0 });
+
+  test.each([-300, -1 / 0.0039])('a lightness of %d, beyond the reach of the DIN99o logarithm, is refused', (L) => {
+    for (const [place, call] of [
+      ['sample.L', () => deltaE99o(grey(50), grey(L))],
+      ['reference.L', () => deltaE99o(grey(L), grey(50))],
+    ] as const)
+      expect(call).toThrow(expect.objectContaining({ code: 'out-of-range', place }));
+  });
+
+  test('a lightness below 0 but within it is not', () => {
+    expect(deltaE99o(grey(0), grey(-10))).toBeCloseTo(-303.67 * Math.log(1 - 0.039), 10);
+  });
+
+  // ISO 105-J03: SL = 0.511 for L* < 16, else 0.040975 L* / (1 + 0.01765 L*). The two don't quite meet.
+  test.each([
+    [15.999, 0.511],
+    [16, (0.040975 * 16) / (1 + 0.01765 * 16)],
+  ])('CMC at L* %d divides by %d', (L, SL) => {
+    expect(deltaECmc(grey(L), grey(L + 1), { l: 1 })).toBeCloseTo(1 / SL, 10);
   });
 });
 

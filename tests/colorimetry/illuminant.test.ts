@@ -59,16 +59,14 @@ describe('tables', () => {
 });
 
 describe('ILLUMINANTS', () => {
-  test.each(Object.entries(ILLUMINANTS))(
-    '%s has a description, a source and a white',
-    (name, { description, source }) => {
-      expect(description).not.toBe('');
-      expect(source).toMatch(/^CIE 015/);
-      const { X, Y, Z } = whitePoint({ illuminant: name as IlluminantName, observer: '10' });
-      expect(Y).toBe(100);
-      expect(X + Z).toBeGreaterThan(100);
-    },
-  );
+  test.each(Object.keys(ILLUMINANTS) as IlluminantName[])('%s has a description, a source and a white', (name) => {
+    const { description, source } = ILLUMINANTS[name];
+    expect(description).toMatch(/lamp|daylight|equal energy/);
+    expect(source).toMatch(/^CIE 015/);
+    const { X, Y, Z } = whitePoint({ illuminant: name, observer: '10' });
+    expect(Y).toBe(100);
+    expect(X + Z).toBeGreaterThan(100);
+  });
 });
 
 describe('daylightIlluminant', () => {
@@ -95,6 +93,11 @@ describe('daylightIlluminant', () => {
       return X / (X + Y + Z);
     };
     expect(Math.abs(x(7000) - x(7001))).toBeLessThan(1e-4);
+  });
+
+  test.each([4000, 25000])('reaches to %d K', (temperature) => {
+    // 100 at 560 nm, whatever the temperature: (560 - 300) / 5 = 52.
+    expect(daylightIlluminant(temperature).values[52]).toBeCloseTo(100, 10);
   });
 
   test.each([3999, 25001, Number.NaN])('refuses %d K', (temperature) => {

@@ -59,17 +59,17 @@ describe('resample', () => {
   });
 
   test.each([
-    ['out-of-range', 'grid', { ...TEN, start: 395 }],
-    ['out-of-range', 'grid', { ...TEN, count: 32 }],
-    ['grid-invalid', 'grid.interval', { ...TEN, interval: 0.1 }],
-    ['grid-invalid', 'grid.start', { ...TEN, start: 300 }],
-  ])('refuses %s at %s: it never reaches beyond the readings', (code, place, grid) => {
+    ['out-of-range', 'grid', '395-695/10 nm', { ...TEN, start: 395 }],
+    ['out-of-range', 'grid', '400-710/10 nm', { ...TEN, count: 32 }],
+    ['grid-invalid', 'grid.interval', 0.1, { ...TEN, interval: 0.1 }],
+    ['grid-invalid', 'grid.start', 300, { ...TEN, start: 300 }],
+  ])('refuses %s at %s, %s: it never reaches beyond the readings', (code, place, seen, grid) => {
     expect(() =>
       resample(
         read(() => 0.5, TEN),
         grid,
       ),
-    ).toThrow(expect.objectContaining({ code, place }));
+    ).toThrow(expect.objectContaining({ code, place, seen }));
   });
 
   test('refuses a curve that swings below 0 between readings instead of clamping it', () => {

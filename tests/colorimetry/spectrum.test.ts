@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { createSpectrum, gridOf, spectrumWarnings, TintladderError } from '../../src/colorimetry/index.js';
+import { assertSameGrid } from '../../src/colorimetry/spectrum.js';
 import { PIGMENTS } from './pigments.js';
 
 const good = { start: 400, interval: 10, values: [0.1, 0.2, 0.3], scale: 'fraction' } as const;
@@ -68,6 +69,28 @@ describe('createSpectrum', () => {
     [{ values: [0.5] }, 'grid.count is 1; a count of two or more is expected.'],
   ])('says of %j: %s', (change, message) => {
     expect(() => createSpectrum({ ...good, ...change })).toThrow(expect.objectContaining({ message }));
+  });
+});
+
+describe('assertSameGrid', () => {
+  const reference = createSpectrum(good);
+
+  test.each([
+    ['410-430/10 nm', { start: 410 }],
+    ['400-410/5 nm', { interval: 5 }],
+    ['400-410/10 nm', { values: [0.1, 0.2] }],
+  ])('refuses a sample on %s beside a reference on 400-420/10 nm', (seen, change) => {
+    const sample = createSpectrum({ ...good, ...change });
+    expect(() => assertSameGrid(reference, sample, 'batch')).toThrow(
+      expect.objectContaining({
+        code: 'grid-mismatch',
+        message: `batch is ${JSON.stringify(seen)}; the grid of the reference, 400-420/10 nm, is expected. Bring both to one grid first.`,
+      }),
+    );
+  });
+
+  test('has nothing against other values on the same grid', () => {
+    assertSameGrid(reference, createSpectrum({ ...good, values: [0.9, 0.8, 0.7] }), 'batch');
   });
 });
 

@@ -89,6 +89,19 @@ describe('CIELAB against a plain summation at 1 nm', () => {
   });
 });
 
+describe('between readings', () => {
+  const WHOLE = { start: 400, interval: 1, count: 301 };
+  const parabola = (nm: number) => 0.2 + 0.6 * ((nm - 400) / 300) ** 2;
+  const viewing = { illuminant: 'D65', observer: '10' } as const;
+
+  // Cubic inside and quadratic at the ends (ASTM E2022), the weights lose nothing of a parabola; a natural spline, straight at its ends, does.
+  test.each([2, 5, 10])('of %d nm a parabola is followed exactly', (interval) => {
+    const coarse = tristimulus(read(parabola, { start: 400, interval, count: 300 / interval + 1 }), viewing);
+    const fine = tristimulus(read(parabola, WHOLE), viewing);
+    for (const axis of ['X', 'Y', 'Z'] as const) expect(coarse[axis]).toBeCloseTo(fine[axis], 10);
+  });
+});
+
 describe('the white', () => {
   test.each(GRIDS)('is the same on $label nm, and the perfect diffuser has it', (grid) => {
     for (const viewing of VIEWINGS) {
@@ -118,8 +131,11 @@ describe('a caller’s own illuminant', () => {
   const own = { name: 'ramp', start: 380, interval: 5, values };
   const grey = createSpectrum({ start: 400, interval: 10, values: Array(20).fill(0.5), scale: 'fraction' });
 
-  test('serves readings inside its range', () => {
+  test('serves readings inside its range, up to both ends', () => {
     expect(tristimulus(grey, { illuminant: own, observer: '10' }).Y).toBeCloseTo(50, 10);
+    // The readings end at 590 nm.
+    const barely = { ...own, start: 400, values: values.slice(0, 39) };
+    expect(tristimulus(grey, { illuminant: barely, observer: '10' }).Y).toBeCloseTo(50, 10);
   });
 
   test('as a table of D65 gives what the name gives', () => {
@@ -132,6 +148,7 @@ describe('a caller’s own illuminant', () => {
   test.each([
     ['illuminant-range', { ...own, start: 405 }, 'illuminant ramp'],
     ['illuminant-range', { ...own, values: values.slice(0, 20) }, 'illuminant ramp'],
+    ['illuminant-range', { ...own, values: values.slice(0, 42) }, 'illuminant ramp'],
     ['grid-invalid', { ...own, interval: 0 }, 'viewing.illuminant'],
     ['grid-invalid', { ...own, start: 380.5, kind: 'lines' as const }, 'viewing.illuminant'],
     ['not-finite', { ...own, values: [...values.slice(1), Number.NaN] }, 'viewing.illuminant at 680 nm'],
