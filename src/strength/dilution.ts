@@ -77,8 +77,8 @@ export function factorRange({ bands, white, trial }: Dilution): { low: number; h
   let endedBy: string | undefined;
   for (let i = 0; i < bands.count; i++) {
     const shortfall = -trial[i] - noise;
-    if (shortfall > 0 && (white[i] + ROUNDING) / shortfall < high) {
-      high = (white[i] + ROUNDING) / shortfall;
+    if (shortfall > 0 && white[i] / shortfall < high) {
+      high = white[i] / shortfall;
       endedBy = bands.nameOf(i);
     }
   }

@@ -24,7 +24,7 @@ export function asReadings<Colour extends object>(given: Colour | readonly Colou
 export function sideOf(name: string, readings: readonly Float64Array[]): Side {
   const mean = new Float64Array(readings[0].length);
   for (const reading of readings) for (let i = 0; i < mean.length; i++) mean[i] += reading[i] / readings.length;
-  return { name, readings, mean: readings.length === 1 ? readings[0] : mean };
+  return { name, readings, mean };
 }
 
 /** K/S of the mean of a side and of each of its readings. */

@@ -51,8 +51,12 @@ export function relativeTintingStrengthFromLab(
     white: white === undefined ? undefined : sideFrom('white', white),
   };
   const { figure, matched, choice } = compareReductions(sides, bands, criterion, options);
-  const tristimulus = choice.band === undefined ? figure.tristimulus : (['X', 'Y', 'Z'] as const)[choice.band];
-  return { ...figure, ...(tristimulus && { tristimulus }), approximate: true, matched: labOf(bands, matched) };
+  return {
+    ...figure,
+    ...(choice.band !== undefined && { tristimulus: (['X', 'Y', 'Z'] as const)[choice.band] }),
+    approximate: true,
+    matched: labOf(bands, matched),
+  };
 }
 
 function reflectancesOf(lab: Lab, { white }: Bands): Float64Array {
