@@ -50,6 +50,9 @@ describe('shade changed', () => {
   test('by a threshold of the caller', () => {
     const lenient = compareStrengthCriteria(reference, trial, { ...options, shadeThreshold: 50 });
     expect(lenient).toMatchObject({ shadeChange: false, quotable: true, shadeThreshold: 50, warnings: [] });
+    // which is the largest residual allowed
+    const shadeThreshold = comparison.largestResidual.dE2000;
+    expect(compareStrengthCriteria(reference, trial, { ...options, shadeThreshold }).shadeChange).toBe(false);
   });
 });
 

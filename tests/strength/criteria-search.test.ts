@@ -1,10 +1,19 @@
 import { describe, expect, test } from 'vitest';
-import { D65_10 } from '../../src/colorimetry/index.js';
+import { D65_10, deltaE2000 } from '../../src/colorimetry/index.js';
 import { listBands, spectralBands } from '../../src/strength/bands.js';
+import { noteDarkerWhite } from '../../src/strength/colorant-absorption.js';
+import { solveAbsorptionMaximum } from '../../src/strength/criteria/absorption-maximum.js';
 import { findMinima, findRoots, scannedFactors, solutionsNear } from '../../src/strength/criteria/scan.js';
 import { nearestOrClosestInColour } from '../../src/strength/criteria/several-roots.js';
-import type { Dilution } from '../../src/strength/dilution.js';
-import { factorRange } from '../../src/strength/dilution.js';
+import { solveSmallestDifference } from '../../src/strength/criteria/smallest-difference.js';
+import {
+  assertReachable,
+  type Dilution,
+  dilutedLab,
+  dilutedReflectances,
+  factorRange,
+  labOf,
+} from '../../src/strength/dilution.js';
 import { findingOf } from '../../src/strength/replicates/finding.js';
 import { GRID } from './simulated-reductions.js';
 
@@ -55,14 +64,33 @@ describe('the factors that are looked at', () => {
       high: expect.closeTo(0.5, 9),
       endedBy: '480 nm',
     });
-    trial[20] = -0.025;
-    expect(factorRange({ ...GREY, white, trial }).endedBy).toBe('480 nm');
+    // less, or as much: the first such band is named
+    for (const other of [-0.025, -0.045]) {
+      trial[20] = other;
+      expect(factorRange({ ...GREY, white, trial }).endedBy).toBe('480 nm');
+    }
     trial[20] = -0.085;
     expect(factorRange({ ...GREY, white, trial })).toEqual({
       low: 1e-3,
       high: expect.closeTo(0.25, 9),
       endedBy: '580 nm',
     });
+  });
+
+  test('are all that a criterion may give: their ends are, and beyond them the band that ends them is named', () => {
+    const trial = even(0.5);
+    trial[10] = -0.045;
+    // 0.02 / (0.045 - 1 % of 0.5) is 0.5
+    const ended: Dilution = { ...GREY, white: even(0.02), trial };
+    for (const factor of [1e-3, 1, 1e3]) expect(() => assertReachable(GREY, factor)).not.toThrow();
+    for (const [dilution, factor, place] of [
+      [GREY, 0.99e-3, 'trial'],
+      [GREY, 1.01e3, 'trial'],
+      [ended, 0.99e-3, 'trial'],
+      [ended, 0.51, 'trial at 480 nm'],
+    ] as const) {
+      expect(() => assertReachable(dilution, factor)).toThrow(expect.objectContaining({ code: 'no-solution', place }));
+    }
   });
 });
 
@@ -103,6 +131,10 @@ describe('solutions', () => {
     expect(minima).toHaveLength(2);
     expect(minima[0]).toBeCloseTo(0.3, 3);
     expect(minima[1]).toBeCloseTo(30, 1);
+    // one between two looked-at factors that are equally low
+    const [between, ...others] = findMinima([0.25, 0.5, 2, 4], (t) => Math.log(t) ** 2);
+    expect(between).toBeCloseTo(1, 6);
+    expect(others).toEqual([]);
     expect(findMinima(factors, (t) => t)).toEqual([]);
     expect(findMinima(factors, (t) => -t)).toEqual([]);
   });
@@ -130,6 +162,92 @@ describe('of several solutions', () => {
     expect(nearestOrClosestInColour(GREY, [1.1, 10], 4).factor).toBe(10);
     expect(nearestOrClosestInColour(GREY, [10, 1.1], 3).factor).toBe(1.1);
     expect(nearestOrClosestInColour(GREY, [0.1, 1.1], 0.2).factor).toBe(0.1);
+  });
+});
+
+describe('the smallest difference', () => {
+  type Thirds = readonly [blue: number, green: number, red: number];
+  /** K/S in the blue to 500, the green to 600 and the red beyond. */
+  const thirds = ([blue, green, red]: Thirds) => even(0).map((_, i) => (i < 12 ? blue : i < 22 ? green : red));
+  const dilutionOf = (white: number, reference: Thirds, trial: Thirds): Dilution => {
+    const known = { ...GREY, white: even(white), reference: thirds(reference) };
+    const measuredReference = dilutedReflectances({ ...known, trial: known.reference }, 1);
+    return { ...known, trial: thirds(trial), measuredReference };
+  };
+  const differenceIn = (dilution: Dilution) => (factor: number) =>
+    deltaE2000(labOf(bands, dilution.measuredReference), dilutedLab(dilution, factor));
+  /** Whether the difference is larger 5 % to either side. */
+  const dips = (difference: (factor: number) => number, factor: number) =>
+    difference(factor) < Math.min(difference(factor * 1.05), difference(factor / 1.05));
+
+  test('is no solution where the white without any colorant is closer still', () => {
+    // a cyan reference and a magenta trial
+    const dilution = dilutionOf(0, [0, 0, 0.3], [0.001, 3, 0.3]);
+    const difference = differenceIn(dilution);
+    expect(dips(difference, 0.0542)).toBe(true);
+    expect(difference(1e-3)).toBeLessThan(difference(0.0542));
+    expect(difference(1e3)).toBeGreaterThan(difference(0.0542));
+    expect(() => solveSmallestDifference(dilution)).toThrow(
+      expect.objectContaining({ code: 'no-solution', place: 'trial' }),
+    );
+  });
+
+  test.each([
+    [
+      'is the only solution where another dip is more than ΔE00 1 above it',
+      1,
+      [0.3, 0.01, 0.001],
+      [10, 3, 0.3],
+      0.0347,
+      294,
+    ],
+    [
+      'shares the place with a dip that is less than ΔE00 1 above it',
+      0,
+      [0.1, 0.001, 0.1],
+      [0.003, 0, 3],
+      0.0228,
+      79.5,
+    ],
+  ] as const)('%s', (_, white, reference, trial, first, second) => {
+    const dilution = dilutionOf(white, reference, trial);
+    const difference = differenceIn(dilution);
+    expect([first, second].map((factor) => dips(difference, factor))).toEqual([true, true]);
+    const rival = difference(second) - difference(first) < 1;
+    const { factor, roots, warnings } = solveSmallestDifference(dilution);
+    expect(factor / first).toBeCloseTo(1, 2);
+    expect(roots?.map((root) => root.toPrecision(3))).toEqual(
+      rival ? [first, second].map((dip) => dip.toPrecision(3)) : undefined,
+    );
+    expect(warnings.map(({ code }) => code)).toEqual(rival ? ['several-solutions'] : []);
+  });
+});
+
+describe('notes on the shape of an absorption', () => {
+  test.each([
+    [1.4, []],
+    [1.41, ['near-neutral']],
+  ])('with a maximum of 2 an even one is one whose least is above 1.4 (0.7 of it): %d', (least, expected) => {
+    const reference = even(1.5);
+    reference[10] = least;
+    // away from the ends, and neither dark nor pale
+    reference[20] = 2;
+    const { warnings } = solveAbsorptionMaximum({ ...GREY, reference });
+    expect(warnings.map(({ code }) => code)).toEqual(expected);
+  });
+
+  test.each([
+    ['a billionth of the largest is rounding', 100, [-0.9e-7], undefined],
+    ['more than that is none', 100, [-1.1e-7], '480 nm'],
+    ['a small colorant has a small limit', 1e-3, [-1.1e-12], '480 nm'],
+    ['of the bands darker than the white the worst is named', 1, [-0.1, -0.2, -0.1], '490 nm'],
+    ['of equally dark ones the first', 1, [-0.1, -0.1], '480 nm'],
+  ])('a darker white: %s', (_, largest, negative, place) => {
+    const added = even(largest);
+    added.set(negative, 10);
+    expect(noteDarkerWhite(added, bands, 'trial').map((note) => note.place)).toEqual(
+      place ? [`trial at ${place}`] : [],
+    );
   });
 });
 

@@ -25,6 +25,20 @@ describe("within one reading of the exact answer by jstat's noncentral t", () =>
   });
 });
 
+// t(0.975) and t(0.9) with 4, 6, 8 and 10 degrees of freedom are 2.776 and 1.533, 2.447 and 1.440, 2.306 and 1.397, 2.228 and
+// 1.372 (NIST/SEMATECH e-Handbook, 1.3.6.7.2), so 3, 4, 5 and 6 readings a side suffice up to a scatter of
+// √(n/2) / (t + t) = 0.284, 0.364, 0.427 and 0.481 of the difference.
+test.each([
+  [0.28, 3],
+  [0.29, 4],
+  [0.36, 4],
+  [0.37, 5],
+  [0.42, 5],
+  [0.43, 6],
+])('by hand, a scatter of %d of the difference needs %d readings a side for a power of 0.9', (ratio, count) => {
+  expect(replicatesNeeded({ standardDeviation: ratio, difference: 1, power: 0.9 })).toBe(count);
+});
+
 test('only the ratio of scatter and difference counts, and two readings are the least', () => {
   expect(replicatesNeeded({ standardDeviation: 2, difference: 1 })).toBe(
     replicatesNeeded({ standardDeviation: 0.02, difference: 0.01 }),

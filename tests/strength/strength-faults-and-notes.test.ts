@@ -112,6 +112,9 @@ describe('no answer', () => {
     expect(() => strengthOf(lighter, trial, { white: darkWhite, criterion })).toThrow(
       fault('no-absorption', /^reference at \d+ nm$/),
     );
+    expect(() => strengthOf(white, trial, { white, criterion })).toThrow(
+      fault('no-absorption', /^reference at \d+ nm$/),
+    );
   });
 
   test.each([
@@ -123,6 +126,15 @@ describe('no answer', () => {
     ['smallest-difference', 'no-solution', 'trial'],
   ] as const)('%s: a trial without colorant', (criterion, code, place) => {
     expect(() => strengthOf(reference, white, { white, criterion })).toThrow(fault(code, place));
+  });
+
+  test('the tristimulus value of a trial that cannot reach the reference is told as measured', () => {
+    const { Y } = tristimulus(white, D65_10);
+    // its first eleven digits; the last ones are rounding
+    const seen = expect.stringMatching(new RegExp(`^${String(Y).slice(0, 12)}\\d* as measured$`));
+    expect(() => strengthOf(reference, white, { white, criterion: 'tristimulus-y' })).toThrow(
+      expect.objectContaining({ code: 'no-solution', seen }),
+    );
   });
 
   test('a reference darker than its white in places but lighter in Y', () => {
@@ -174,7 +186,11 @@ describe('notes', () => {
 
   test('a matched K/S a little below zero counts as zero and is named', () => {
     const base = () => 1e-4;
-    const noisy = (wavelength: number) => (wavelength > 690 ? -9e-5 : bell(520, 40, 0.3)(wavelength));
+    const noisy = (wavelength: number) => {
+      // Taken twice, -4e-5 leaves some of the white's 1e-4, and -9e-5 does not.
+      if (wavelength > 690) return -9e-5;
+      return wavelength > 670 ? -4e-5 : bell(520, 40, 0.3)(wavelength);
+    };
     const made = { white: base };
     const result = strengthOf(reduction(bell(520, 40, 0.6), 1, made), reduction(noisy, 1, made), {
       white: reduction(blue, 0, made),
@@ -184,6 +200,14 @@ describe('notes', () => {
       expect.objectContaining({ code: 'negative-absorption', place: 'trial at 700 nm' }),
     );
     expect(result.matched.values.at(-3)).toBe(1);
+  });
+
+  test('a band in which neither white nor colorant absorbs is no finding', () => {
+    const made = { white: () => 0 };
+    const nowhere = (wavelength: number) => (wavelength > 690 ? 0 : blue(wavelength));
+    expect(
+      codesOf(reduction(nowhere, 1, made), reduction(nowhere, 1.2, made), { white: reduction(blue, 0, made) }),
+    ).not.toContain('negative-absorption');
   });
 
   test('absorption maximum at an end of the range', () => {

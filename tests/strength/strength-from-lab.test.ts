@@ -42,6 +42,9 @@ describe('three broad bands, by hand', () => {
     const by = (criterion: StrengthCriterion) =>
       relativeTintingStrengthFromLab(reference, trial, { viewing: D65_10, white, criterion });
     expect(by('tristimulus-y').matched.L).toBeCloseTo(reference.L, 9);
+    expect(by('tristimulus-y').tristimulus).toBe('Y');
+    expect(by('lowest-tristimulus').tristimulus).toBe('X');
+    expect(by('kubelka-munk-sum')).not.toHaveProperty('tristimulus');
     expect(by('lowest-tristimulus').percent).toBeCloseTo((100 * added(1)[0]) / added(0)[0], 6);
   });
 });

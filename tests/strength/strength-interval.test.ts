@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { D65_10 } from '../../src/colorimetry/index.js';
 import { relativeTintingStrength, type StrengthOptions } from '../../src/strength/index.js';
-import { COLORANTS, PAINT_SURFACE, reduction } from './simulated-reductions.js';
+import { bell, COLORANTS, type Curve, PAINT_SURFACE, reduction } from './simulated-reductions.js';
 
 const blue = COLORANTS.blue;
 const surface = PAINT_SURFACE;
@@ -64,6 +64,22 @@ describe('from replicates, by hand', () => {
     );
   });
 
+  test('every reading is looked at where the means are, though its own maximum lies elsewhere', () => {
+    const curve =
+      (at430: number, at610: number): Curve =>
+      (wavelength) =>
+        bell(430, 30, at430)(wavelength) + bell(610, 30, at610)(wavelength);
+    const one = (at430: number, at610: number) => reduction(curve(at430, at610), 1, { white: () => 0 });
+    const { wavelength, ...result } = relativeTintingStrength(
+      [one(0.5, 1), one(0.95, 0.9)],
+      [one(0.5, 1), one(0.5, 1)],
+      { criterion: 'absorption-maximum', viewing: D65_10 },
+    );
+    expect(wavelength).toBe(610);
+    // two logarithms ln 1 and ln 0.9 apart: their variance is ln² 0.9 / 2, that of their mean half of it
+    expect((result.interval?.standardDeviation ?? 0) / result.percent).toBeCloseTo(-Math.log(0.9) / 2, 9);
+  });
+
   test('amounts scale figure and interval alike', () => {
     const amounts = { reference: { colorant: 1, white: 10 }, trial: { colorant: 2, white: 10 } };
     const scaled = strengthOf(
@@ -87,11 +103,28 @@ describe('from replicates, by hand', () => {
     expect(result).not.toHaveProperty('interval');
     expect(codes(result)).toContain('no-interval');
   });
+
+  test.each([
+    ['absorption-maximum', 'reference at 610 nm'],
+    ['kubelka-munk-sum', 'weighted sum of the reference'],
+    ['weighted-sum', 'weighted sum of the reference'],
+    ['lowest-tristimulus', 'X of the reference'],
+    ['tristimulus-y', 'Y of the reference'],
+  ] as const)('%s: where the white was read among the references, that is named', (criterion, place) => {
+    const perfect = (amount: number) => reduction(blue, amount, { white: () => 0 });
+    const { warnings } = relativeTintingStrength([perfect(1), perfect(0)], [perfect(0.5), perfect(0.6)], {
+      criterion,
+      viewing: D65_10,
+      white: perfect(0),
+    });
+    expect(warnings).toContainEqual(expect.objectContaining({ code: 'no-interval', place }));
+  });
 });
 
 describe('from a stated repeatability', () => {
   test('with the normal quantile 1.960', () => {
-    const { interval } = strengthOf([1], [1.1], { repeatability: 1 });
+    const { interval, warnings } = strengthOf([1], [1.1], { repeatability: 1 });
+    expect(warnings).toEqual([]);
     const reach = 1.959964 * 0.01 * Math.SQRT2;
     expect(interval?.low).toBeCloseTo(110 * Math.exp(-reach), 5);
     expect(interval?.high).toBeCloseTo(110 * Math.exp(reach), 5);

@@ -81,6 +81,7 @@ test('symmetric about the median, and inverse of one another', () => {
   for (const n of DEGREES) {
     expect(studentQuantile(0.5, n)).toBeCloseTo(0, 7);
     expect(studentQuantile(0.1, n)).toBe(-studentQuantile(0.9, n));
+    for (const t of [0, 0.3, 2]) expect(studentProbability(-t, n) + studentProbability(t, n)).toBeCloseTo(1, 12);
     for (const p of PROBABILITIES) expect(studentProbability(studentQuantile(p, n), n)).toBeCloseTo(p, 12);
   }
   for (const p of [0, 0.3, 1]) expect(incompleteBeta(inverseIncompleteBeta(p, 2, 3), 2, 3)).toBeCloseTo(p, 12);
