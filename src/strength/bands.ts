@@ -41,7 +41,7 @@ export function spectralBands(viewing: Viewing, grid: Grid): Bands {
   );
   const [first] = inside;
   const last = inside.at(-1);
-  if (first === undefined || last === undefined) {
+  if (last === undefined) {
     throw new TintladderError('grid-invalid', {
       place: 'grid.start',
       seen: grid.start,

@@ -175,8 +175,8 @@ function solve(Rb: number, Rw: number, B: number, W: number, X: number, place: s
   if (kNumerator < 0 || sNumerator < 0) {
     kx = sNumerator < 0 && kNumerator >= 0 ? Math.log(W / Rw) / 2 : 0;
     sx = sNumerator < 0 ? 0 : (Rb - B) / ((1 - Rb) * (1 - B));
-    const off = kx >= 0 && sx >= 0 ? miss(kx, sx, Rb, Rw, B, W) : 1;
-    if (!(off <= FORGIVEN)) {
+    const off = miss(kx, sx, Rb, Rw, B, W);
+    if (off > FORGIVEN) {
       throw new TintladderError('no-solution', {
         place: `film${place && ` at ${place}`}`,
         seen: `${Rb} over black (${B}) and ${Rw} over white (${W})`,

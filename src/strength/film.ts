@@ -40,7 +40,7 @@ export interface FilmSpectra {
  * @see Kubelka (1948), J. Opt. Soc. Am. 38, 448-457, equation for R with a substrate; ISO 18314-2
  */
 export function filmReflectance(film: Film): number {
-  assertFilm(film, '');
+  assertFilm(film);
   return kernel(film.absorption, film.scattering, film.thickness, film.substrate);
 }
 
@@ -61,13 +61,9 @@ export function filmSpectrum({ absorption, scattering, thickness, substrate }: F
   assertBands({ absorption, scattering }, count);
   const values = new Float64Array(count);
   for (let i = 0; i < count; i++) {
-    const K = absorption[i];
-    const S = scattering[i];
-    const Rg = substrate.values[i];
-    if (!valid(K, S, thickness, Rg)) {
-      assertFilm({ absorption: K, scattering: S, thickness, substrate: Rg }, ` at ${start + i * interval} nm`);
-    }
-    values[i] = kernel(K, S, thickness, Rg);
+    const film = { absorption: absorption[i], scattering: scattering[i], thickness, substrate: substrate.values[i] };
+    assertFilm(film, start + i * interval);
+    values[i] = kernel(film.absorption, film.scattering, thickness, film.substrate);
   }
   return createSpectrum({ start, interval, values, scale: 'fraction' });
 }
@@ -88,20 +84,9 @@ export function assertBands(coefficients: Readonly<Record<string, ArrayLike<numb
   }
 }
 
-function valid(K: number, S: number, X: number, Rg: number): boolean {
-  return K >= 0 && K < Infinity && S >= 0 && S < Infinity && X >= 0 && Rg >= 0 && Rg <= 1;
-}
-
-function assertFilm({ absorption, scattering, thickness, substrate }: Film, where: string): void {
-  for (const [name, value] of Object.entries({ absorption, scattering })) {
-    if (!(value >= 0 && value < Infinity)) {
-      throw new TintladderError('out-of-range', {
-        place: `${name}${where}`,
-        seen: value,
-        expected: 'a finite coefficient of 0 or more',
-      });
-    }
-  }
+function assertFilm({ absorption, scattering, thickness, substrate }: Film, wavelength?: number): void {
+  assertCoefficient(absorption, 'absorption', wavelength);
+  assertCoefficient(scattering, 'scattering', wavelength);
   if (!(thickness >= 0)) {
     throw new TintladderError('out-of-range', {
       place: 'thickness',
@@ -109,7 +94,16 @@ function assertFilm({ absorption, scattering, thickness, substrate }: Film, wher
       expected: 'a thickness of 0 or more',
     });
   }
-  assertInternal(substrate, `substrate${where}`);
+  assertInternal(substrate, 'substrate', wavelength);
+}
+
+function assertCoefficient(value: number, name: string, wavelength?: number): void {
+  if (value >= 0 && value < Infinity) return;
+  throw new TintladderError('out-of-range', {
+    place: placeOf(name, wavelength),
+    seen: value,
+    expected: 'a finite coefficient of 0 or more',
+  });
 }
 
 /**
@@ -117,13 +111,18 @@ function assertFilm({ absorption, scattering, thickness, substrate }: Film, wher
  *
  * @throws TintladderError `reflectance-out-of-range`
  */
-export function assertInternal(reflectance: number, place: string): void {
+export function assertInternal(reflectance: number, name: string, wavelength?: number): void {
   if (reflectance >= 0 && reflectance <= 1) return;
   throw new TintladderError('reflectance-out-of-range', {
-    place,
+    place: placeOf(name, wavelength),
     seen: reflectance,
     expected: 'an internal reflectance from 0 to 1',
   });
+}
+
+/** Put together for a fault only: films are computed by the thousand. */
+function placeOf(name: string, wavelength?: number): string {
+  return wavelength === undefined ? name : `${name} at ${wavelength} nm`;
 }
 
 /**
@@ -147,7 +146,7 @@ function kernel(K: number, S: number, X: number, Rg: number): number {
   const E = Math.exp(-2 * u);
   const kt = κ * Math.tanh(u);
   const oneLessKt = (2 * s) / (k + 2 * s) / (1 + κ) + (κ * 2 * E) / (1 + E);
-  const st = s === 0 || Rg === 1 ? 0 : s * t * (1 - Rg);
+  const st = Rg === 1 ? 0 : s * t * (1 - Rg);
   // Scattering without end and without absorption returns all light.
   if (st === Infinity) return 1;
   // No film returns more than all light; only the last rounding could.

@@ -81,21 +81,22 @@ export function hidingThickness(film: HidingFilm, { viewing, ratio = 0.98, surfa
     throw unreachable(`${bare} without any film`, `a chart with a contrast ratio below the one asked for, ${ratio},`);
   }
   // A film that only absorbs is black over both fields in the end, but never alike: it keeps the contrast of the chart.
-  const excess = (thickness: number) => {
+  const contrastAt = (thickness: number) => {
     const overWhite = tristimulus(over(white, thickness), viewing).Y;
-    return overWhite > 0 ? tristimulus(over(black, thickness), viewing).Y / overWhite - ratio : bare - ratio;
+    return overWhite > 0 ? tristimulus(over(black, thickness), viewing).Y / overWhite : bare;
   };
+  const excess = (thickness: number) => contrastAt(thickness) - ratio;
+  // Without absorption and scattering every path is endless, and even that film is clear.
   const strongest = Math.max(...Array.from(absorption), ...Array.from(scattering));
   const path = (step: number) => 10 ** (DECADES[0] + step / STEPS_A_DECADE) / strongest;
   const steps = (DECADES[1] - DECADES[0]) * STEPS_A_DECADE;
-  for (let step = 0; step <= steps && strongest > 0; step++) {
+  for (let step = 0; step <= steps; step++) {
     const high = path(step);
     if (excess(high) < 0) continue;
     const thickness = findRoot(excess, step === 0 ? 0 : path(step - 1), high, high * Number.EPSILON);
     return { thickness, contrastRatio: ratio, viewing, surface };
   }
-  const most = strongest > 0 ? excess(path(steps)) + ratio : bare;
-  throw unreachable(`${most} at any thickness`, `a film that can reach ${ratio}`);
+  throw unreachable(`${contrastAt(path(steps))} at any thickness`, `a film that can reach ${ratio}`);
 }
 
 /**

@@ -33,8 +33,6 @@ export function logBeta(a: number, b: number): number {
  * @see DLMF 8.17.22; Lentz's algorithm as in Press et al., Numerical Recipes, section 6.4
  */
 export function incompleteBeta(x: number, a: number, b: number, ofBeta = logBeta(a, b)): number {
-  if (x <= 0) return 0;
-  if (x >= 1) return 1;
   const front = Math.exp(a * Math.log(x) + b * Math.log1p(-x) - ofBeta);
   return x < (a + 1) / (a + b + 2) ? (front * fraction(x, a, b)) / a : 1 - (front * fraction(1 - x, b, a)) / b;
 }

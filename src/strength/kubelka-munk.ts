@@ -79,7 +79,7 @@ export function opaqueReflectance(ratio: number): number {
 /** The fault of a reflectance that has no finite K/S. */
 export function unusable(reflectance: number, place: string, mend?: string): TintladderError {
   const expected = 'a fraction above 0, up to 1,';
-  if (typeof reflectance !== 'number' || !Number.isFinite(reflectance)) {
+  if (!Number.isFinite(reflectance)) {
     return new TintladderError('not-finite', { place, seen: reflectance, expected: 'a finite number' });
   }
   if (reflectance < 0 || reflectance > 1) {

@@ -127,7 +127,7 @@ export function noInternalReflectance(measured: number, surface: Surface, place:
 }
 
 function assertReflectance(value: number, place: string): void {
-  if (typeof value !== 'number' || !Number.isFinite(value)) {
+  if (!Number.isFinite(value)) {
     throw new TintladderError('not-finite', { place, seen: value, expected: 'a finite number' });
   }
   if (value < 0) {
