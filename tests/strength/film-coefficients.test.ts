@@ -108,10 +108,66 @@ describe('K and S from readings over black and white', () => {
     expect(dark.warnings).toMatchObject([{ code: 'negative-scattering' }]);
   });
 
+  test.each([
+    // readings of the bare chart, each a little too far out: K and S both come out below zero
+    ['both', { overBlack: 0.019, overWhite: 0.803, black: 0.02, white: 0.8 }, 'negative-absorption', 0.003],
+    // over a perfect white, a film that is too dark over black only: K X is zero to the bit
+    ['scattering', { overBlack: 0.018, overWhite: 1, black: 0.02, white: 1 }, 'negative-scattering', 0.002],
+  ])('take a clear film as clear whose noise asks for a negative %s', (_, readings, code, missed) => {
+    const { absorption, scattering, opaqueReflectance, warnings } = filmCoefficients({ ...readings, thickness: 1 });
+    expect([absorption, scattering, opaqueReflectance]).toEqual([0, 0, undefined]);
+    expect(warnings).toMatchObject([{ code }]);
+    expect(warnings[0]).not.toHaveProperty('place');
+    expect(warnings[0].message).toContain(`a negative ${code.slice('negative-'.length)}, `);
+    expect(warnings[0].message).toContain(`misses the readings by ${missed.toFixed(4)}.`);
+  });
+
+  test('gather the wavelengths of each kind of warning, with the largest of their sizes', () => {
+    // Absorption below zero at 400 and 410 nm, by more at 410; scattering below zero at 420; at 430 and 440 nm nearly opaque.
+    const white = read(0, 1, 0.02, 0.8);
+    const lacquer = read(0.3, 0, 0.02, 0.8);
+    const near = read(0.2, 16, 0.02, 0.8);
+    const { warnings } = filmCoefficientSpectra({
+      overBlack: flat(white.overBlack, white.overBlack, lacquer.overBlack - 0.001, near.overBlack, near.overBlack),
+      overWhite: flat(
+        white.overWhite + 0.002,
+        white.overWhite + 0.004,
+        lacquer.overWhite,
+        near.overWhite,
+        near.overBlack + 0.0005,
+      ),
+      black: flat(0.02, 0.02, 0.02, 0.02, 0.02),
+      white: flat(0.8, 0.8, 0.8, 0.8, 0.8),
+      thickness: 1,
+    });
+    expect(warnings).toEqual([
+      {
+        code: 'negative-absorption',
+        place: '400 nm, 410 nm',
+        message: expect.stringMatching(/a negative absorption, .* by 0\.0040\.$/),
+      },
+      {
+        code: 'negative-scattering',
+        place: '420 nm',
+        message: expect.stringMatching(/a negative scattering, .* by 0\.0010\.$/),
+      },
+      // an error of 0.001 is twice the difference that is left at 440 nm
+      {
+        code: 'nearly-opaque',
+        place: '430 nm, 440 nm',
+        message: expect.stringMatching(/as much as itself or more\.$/),
+      },
+    ]);
+  });
+
   test('are refused for an opaque film and for readings that no film gives', () => {
     const pair = { overBlack: 0.3, overWhite: 0.3, black: 0, white: 0.8, thickness: 1 };
     expect(() => filmCoefficients(pair)).toThrow(fault('film-opaque', 'film'));
     expect(() => filmCoefficients({ ...pair, overBlack: 0.6 })).toThrow(/swapped/);
+    // less than a miss that is forgiven is no sign of swapped readings
+    for (const overBlack of [0.3, 0.305]) {
+      expect(() => filmCoefficients({ ...pair, overBlack })).toThrow(/Use a thinner film/);
+    }
     expect(() => filmCoefficients({ ...pair, overBlack: 0.1, overWhite: 0.95 })).toThrow(fault('no-solution', 'film'));
     expect(() => filmCoefficients({ ...pair, overBlack: 0, overWhite: 0.85 })).toThrow(fault('no-solution', 'film'));
     expect(() => filmCoefficients({ ...pair, overBlack: 0.02, black: 0.1, overWhite: 0.9 })).toThrow(
@@ -196,7 +252,7 @@ describe('K and S from one reading and the opaque layer', () => {
       opaqueReflectance: 0.3,
       thickness: 2,
     });
-    expect(none.absorption + none.scattering).toBe(0);
+    expect(none).toEqual({ absorption: 0, scattering: 0, opaqueReflectance: 0.3, warnings: [] });
   });
 
   test('are refused where the reading says nothing, naming the place', () => {
@@ -211,6 +267,11 @@ describe('K and S from one reading and the opaque layer', () => {
     );
     const spectra = { reading: flat(0.4, 0.5), substrate: flat(0, 0), opaqueReflectance: flat(0.5, 0.5), thickness: 1 };
     expect(() => filmCoefficientSpectraFromReflectivity(spectra)).toThrow(fault('film-opaque', 'film at 410 nm'));
+    for (const place of ['substrate', 'opaqueReflectance']) {
+      expect(() => filmCoefficientSpectraFromReflectivity({ ...spectra, [place]: flat(0, 0, 0) })).toThrow(
+        fault('grid-mismatch', place),
+      );
+    }
   });
 
   test('as spectra equal the single values', () => {
@@ -224,5 +285,6 @@ describe('K and S from one reading and the opaque layer', () => {
     });
     expect([found.absorption[1], found.scattering[1]]).toEqual([single.absorption, single.scattering]);
     expect(found.opaqueReflectance?.values[1]).toBe(0.6);
+    expect(found.warnings).toEqual([]);
   });
 });

@@ -60,18 +60,45 @@ describe('hiding thickness', () => {
     expect(thickness).not.toBeCloseTo(hidingThickness(film, { viewing }).thickness, 2);
   });
 
-  test('scales with the unit of thickness', () => {
-    const perMillimetre = {
+  test.each([1e3, 1e12, 1e-12])('scales with the unit of thickness, K and S %d times as large', (times) => {
+    const other = {
       ...film,
-      absorption: absorption.map((k) => 1e3 * k),
-      scattering: scattering.map((s) => 1e3 * s),
+      absorption: absorption.map((k) => times * k),
+      scattering: scattering.map((s) => times * s),
     };
-    const ratio = hidingThickness(film, { viewing }).thickness / hidingThickness(perMillimetre, { viewing }).thickness;
-    expect(ratio).toBeCloseTo(1000, 9);
+    const ratio = hidingThickness(film, { viewing }).thickness / hidingThickness(other, { viewing }).thickness;
+    expect(ratio / times).toBeCloseTo(1, 12);
   });
 
   test('is found just above the contrast of the bare chart', () => {
-    expect(hidingThickness(film, { viewing, ratio: 0.0125 * (1 + 1e-9) }).thickness).toBeGreaterThan(0);
+    const ratio = 0.0125 * (1 + 1e-9);
+    const found = hidingThickness(film, { viewing, ratio });
+    const over = (substrate: Spectrum) => filmSpectrum({ ...film, ...found, substrate });
+    // the ratio lies 1.25e-11 above that of the chart
+    expect(contrastRatio(over(black), over(white), { viewing })).toBeCloseTo(ratio, 15);
+  });
+
+  test('is the thinnest where the ratio is reached more than once', () => {
+    // Both fields are alike from 560 to 600 nm. A thin film blackens the short waves, where they differ, and so evens the fields out; a
+    // thicker one blackens the middle too, which leaves the contrast of the long waves; a far thicker one hides these.
+    const chart = (short: number, middle: number, long: number) =>
+      spectrum((nm) => (nm < 560 ? short : nm <= 600 ? middle : long));
+    const across = (short: number, middle: number, long: number) => Array.from(chart(short, middle, long).values);
+    const odd = {
+      absorption: across(1, 0.03, 0),
+      scattering: across(0, 0, 0.0001),
+      black: chart(0, 0.5, 0),
+      white: chart(0.8, 0.5, 0.1),
+    };
+    const contrast = (thickness: number) => {
+      const over = (substrate: Spectrum) => filmSpectrum({ ...odd, thickness, substrate });
+      return contrastRatio(over(odd.black), over(odd.white), { viewing });
+    };
+    const ratio = 0.6;
+    expect([0, 5, 200, 1e6].map((thickness) => contrast(thickness) > ratio)).toEqual([false, true, false, true]);
+    const { thickness } = hidingThickness(odd, { viewing, ratio });
+    expect(contrast(thickness)).toBeCloseTo(ratio, 12);
+    for (let share = 0; share < 0.995; share += 0.01) expect(contrast(share * thickness)).toBeLessThan(ratio);
   });
 
   test('is refused where no film has the ratio', () => {
@@ -81,6 +108,16 @@ describe('hiding thickness', () => {
     expect(() => hidingThickness({ ...film, scattering: none }, { viewing })).toThrow(fault('no-solution', place));
     const clear = { ...film, scattering: none, absorption: none };
     expect(() => hidingThickness(clear, { viewing })).toThrow(fault('no-solution', place));
+    // 0.8 is 8 · 0.1 to the bit, so that the chart's contrast is 1 / 8 to the bit; a film that doesn't scatter keeps it at any thickness.
+    const eighth = { ...film, black: spectrum(() => 0.1), white: spectrum(() => 0.8) };
+    expect(() => hidingThickness(eighth, { viewing, ratio: 0.125 })).toThrow(
+      expect.objectContaining({ code: 'no-solution', place, seen: '0.125 without any film' }),
+    );
+    for (const K of [absorption, none]) {
+      expect(() => hidingThickness({ ...eighth, scattering: none, absorption: K }, { viewing })).toThrow(
+        expect.objectContaining({ code: 'no-solution', place, seen: '0.125 at any thickness' }),
+      );
+    }
     for (const ratio of [0, 1, Number.NaN]) {
       expect(() => hidingThickness(film, { viewing, ratio })).toThrow(fault('invalid-option', 'options.ratio'));
     }
@@ -88,8 +125,16 @@ describe('hiding thickness', () => {
 });
 
 describe('spreading rate', () => {
-  test('is refused for no thickness and for impossible solids', () => {
-    expect(() => spreadingRate(0)).toThrow(fault('out-of-range', 'thickness'));
-    expect(() => spreadingRate(50, { volumeSolids: 40 })).toThrow(fault('invalid-option', 'options.volumeSolids'));
+  test('of a dry film counts the solids only: 50 µm of 40 % by volume were 125 µm wet', () => {
+    expect(spreadingRate(50, { volumeSolids: 0.4 })).toBe(spreadingRate(125));
+    expect(spreadingRate(125, { volumeSolids: 1 })).toBe(8);
+  });
+
+  test.each([0, -1, Infinity, Number.NaN])('is refused for a thickness of %d', (thickness) => {
+    expect(() => spreadingRate(thickness)).toThrow(fault('out-of-range', 'thickness'));
+  });
+
+  test.each([0, -0.4, 40, Number.NaN])('is refused for solids of %d', (volumeSolids) => {
+    expect(() => spreadingRate(50, { volumeSolids })).toThrow(fault('invalid-option', 'options.volumeSolids'));
   });
 });

@@ -74,6 +74,8 @@ describe('batch', () => {
 
   test.each([
     [0, 'zero-reflectance'],
+    [-0, 'zero-reflectance'],
+    [1e-310, 'zero-reflectance'],
     [1.01, 'reflectance-out-of-range'],
     [-0.1, 'reflectance-out-of-range'],
     [Number.NaN, 'not-finite'],
@@ -90,6 +92,7 @@ describe('batch', () => {
 describe('refused', () => {
   test.each([
     [0, 'zero-reflectance'],
+    [-0, 'zero-reflectance'],
     [1e-310, 'zero-reflectance'],
     [-1e-9, 'reflectance-out-of-range'],
     [1.0000001, 'reflectance-out-of-range'],

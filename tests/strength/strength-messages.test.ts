@@ -163,6 +163,28 @@ describe('readings in different specular modes', () => {
     expect(messageOf(reduction(blue, 1, { ...made, shift: () => -0.04 }), plain)).toMatch(/excluded/);
   });
 
+  test.each([
+    // with a k1 of 0.01 the two modes lie too close together to leave a residual above 0.5
+    ['the residual is no cause for doubt', 0.01, 1, { read: [0.4, 0.5], corrected: [0, 0.001] }],
+    // a trial that lacks only 0.7 k1 fits better with k1 added, but not four times
+    ['k1 makes the fit less than four times better', 0.04, 0.7, { read: [1, 1.5], corrected: [1 / 3, 0.5] }],
+  ])('are not where %s', (_, external, share, { read, corrected }) => {
+    const surface = { ...PAINT_SURFACE, external };
+    const more = { surface, white: reduction(blue, 0, { surface }) };
+    const shifted = (shift: number) =>
+      strengthOf(reduction(blue, 1, { surface }), reduction(blue, 1.2, { surface, shift: () => shift }), more);
+    const found = shifted(-share * external);
+    expect(noteOf(found, 'specular-modes-differ')).toBeUndefined();
+    // that the two cases are what they say; residuals are regression values to about a tenth
+    for (const [{ dE2000 }, [least, most]] of [
+      [found.residual, read],
+      [shifted((1 - share) * external).residual, corrected],
+    ] as const) {
+      expect(dE2000).toBeGreaterThanOrEqual(least);
+      expect(dE2000).toBeLessThan(most);
+    }
+  });
+
   test('are not where another shade explains the residual', () => {
     const other = bell(570, 60, 0.8, 0.03);
     const result = strengthOf(reduction(blue, 1, made), reduction(other, 1, made), options);
