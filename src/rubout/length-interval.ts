@@ -51,6 +51,8 @@ export function lengthInterval({ vector, covariance, degreesOfFreedom }: MeanDif
   const along = found > 0 ? quadratic(covariance, vector) / (found * found) : 0;
   const model: Model = { ...scatter, along, across: acrossOf(covariance, vector, found, scatter), degreesOfFreedom };
   const length = Math.max(found, SMALLEST * single);
+  // A scatter below the last digit of the length can't be added to it, and a search for the upper end would never get on.
+  if (length + single === length) return { low: found, high: found };
   const missedBelow = (r: number) => (MISSED / 2) * -Math.expm1(-((r / single) ** 2) / TURN);
   const missedAbove = (r: number) => MISSED - missedBelow(r);
   const tooLong = (r: number) => 1 - probabilityBelow(length, r, model) - missedAbove(r);

@@ -61,6 +61,7 @@ describe('the direction that it gives a tint of one pigment', () => {
     ['0.19 up against 0.8 down, and lighter', [0.5, 1, 0.5], [0.69, 0.2, 0.5], 'white-pigment-flocculated'],
     ['0.21 up against 0.8 down, and lighter', [0.5, 1, 0.5], [0.71, 0.2, 0.5], 'undetermined'],
     ['0.02 up in Y against 8 down in Z, so weaker and darker', [0.02, 0.02, 24], [0.02, 0.04, 16], 'undetermined'],
+    ['8 down in Z alone, so weaker and as light as before', [0.02, 0.02, 24], [0.02, 0.02, 16], 'undetermined'],
   ])('%s', (_, from, to, diagnosis) => {
     expect(diagnose(from, to)).toBe(diagnosis);
   });

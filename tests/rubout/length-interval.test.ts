@@ -71,6 +71,15 @@ describe('the interval of a length with noise estimated from spots', () => {
     expect(interval?.high).toBeCloseTo(2e4 + 2.776, 2);
   });
 
+  test.each([
+    [10, 8e-16],
+    [2 ** 60, 100],
+  ])('of %d with noise of %d, half of its last digit or less, is the length itself', (length, noise) => {
+    // doubles lie 2^-49 = 1.8e-15 apart from 8 to 16, and 2^8 = 256 from 2^60 on
+    const interval = lengthInterval({ vector: at(length), covariance: evenly(noise ** 2), degreesOfFreedom: known });
+    expect(interval).toEqual({ low: length, high: length });
+  });
+
   test('without any noise there is none', () => {
     expect(lengthInterval({ vector: at(1), covariance: evenly(0), degreesOfFreedom: 4 })).toBeUndefined();
   });
