@@ -44,7 +44,7 @@ export function compareReductions(
   const absorptions: ReplicatedSides = {
     reference: absorptionsOf(reference, surface, bands),
     trial: absorptionsOf(trial, surface, bands),
-    white: white ? absorptionsOf(white, surface, bands) : { each: [nothing], mean: nothing },
+    white: white ? absorptionsOf(white, surface, bands) : { each: [], mean: nothing },
   };
   const dilution: Dilution = {
     bands,

@@ -165,4 +165,11 @@ describe('finding', () => {
     expect(strengthOf([1], [1.5], { margin: 5 })).toMatchObject({ finding: 'undecided' });
     expect(strengthOf([1], [1.5])).not.toHaveProperty('interval');
   });
+
+  test('the scatter of the white alone says nothing of reference and trial', () => {
+    const whites = [0.002, 0.003, 0.004].map((amount) => reduction(blue, amount, { surface }));
+    const result = strengthOf([1], [1.5], { white: whites });
+    expect(result).not.toHaveProperty('interval');
+    expect(result).toMatchObject({ finding: 'undecided', warnings: [] });
+  });
 });
