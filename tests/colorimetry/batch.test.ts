@@ -53,6 +53,7 @@ describe('deltaE2000Batch', () => {
     ['invalid-option', 'options.kH', () => deltaE2000Batch(six, six, undefined, { kH: 0 })],
     ['not-finite', 'references[4]', () => deltaE2000Batch(replaced(six, 4, Number.NaN), six)],
     ['not-finite', 'samples[5]', () => deltaE2000Batch(six, replaced(six, 5, Infinity))],
+    ['not-finite', 'references[0]', () => deltaE2000Batch(Float64Array.of(Number.NaN, 1, 1), three)],
   ])('refuses %s at %s', (code, place, call) => {
     expect(call).toThrow(expect.objectContaining({ code, place }));
   });
@@ -85,6 +86,7 @@ describe('labBatch', () => {
     ['wrong-length', 'out.length', () => labBatch(values, grid, D65_10, new Float64Array(3))],
     ['grid-invalid', 'grid.count', () => labBatch(values, { ...grid, count: 1 }, D65_10)],
     ['not-finite', 'values[33]', () => labBatch(replaced(values, 33, Number.NaN), grid, D65_10)],
+    ['not-finite', 'values[2]', () => labBatch(replaced(values.subarray(0, 31), 2, Number.NaN), grid, D65_10)],
     [
       'unknown-illuminant',
       'viewing.illuminant',
