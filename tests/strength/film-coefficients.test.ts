@@ -288,3 +288,16 @@ describe('K and S from one reading and the opaque layer', () => {
     expect(found.warnings).toEqual([]);
   });
 });
+
+test('a lacquer over a perfect black absorbs and does not scatter', () => {
+  // Without scattering the light passes the film twice: overWhite = white exp(-2 K x), so exp(-1) is K = 0.5 at x = 1.
+  const { absorption, scattering } = filmCoefficients({
+    overBlack: 0,
+    overWhite: 0.8 * Math.exp(-1),
+    black: 0,
+    white: 0.8,
+    thickness: 1,
+  });
+  expect(absorption).toBeCloseTo(0.5, 12);
+  expect(scattering).toBe(0);
+});
