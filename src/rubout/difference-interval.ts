@@ -2,6 +2,7 @@ import type { ColourDifference, Lab, Warning } from '../colorimetry/index.js';
 import { evenSpace } from './even-space.js';
 import type { Interval } from './judge.js';
 import { lengthInterval } from './length-interval.js';
+import { quadraticForm } from './quadratic-form.js';
 import type { Area } from './readings.js';
 import { type AreaScatter, scatterOf } from './scatter.js';
 
@@ -72,7 +73,7 @@ export function differenceScatter(
     warnings.push({ code: 'scatter-borrowed', message, place: once.name });
   }
   const { dL, da, db, dEab } = difference;
-  const along = dEab > 0 ? alongOf(pooled.covariance, [dL / dEab, da / dEab, db / dEab]) : pooled.total / 3;
+  const along = dEab > 0 ? quadraticForm(pooled.covariance, [dL / dEab, da / dEab, db / dEab]) : pooled.total / 3;
   return { interval: intervals(areas, difference, pooled), readingDeviation: Math.sqrt(along), warnings };
 }
 
@@ -143,10 +144,4 @@ function covarianceOfMap(map: (lab: Lab) => Lab, variance: number): number[] {
   return rows.flatMap((one) =>
     rows.map((other) => variance * one.reduce((sum, value, k) => sum + value * other[k], 0)),
   );
-}
-
-function alongOf(covariance: readonly number[], u: readonly number[]): number {
-  let sum = 0;
-  for (let i = 0; i < 3; i++) for (let j = 0; j < 3; j++) sum += u[i] * covariance[3 * i + j] * u[j];
-  return sum;
 }

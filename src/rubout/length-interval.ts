@@ -1,6 +1,7 @@
 import { findRoot } from '../strength/brent.js';
 import { incompleteBeta, logBeta } from '../strength/incomplete-beta.js';
 import type { Interval } from './judge.js';
+import { quadraticForm } from './quadratic-form.js';
 
 /** A mean difference of three coordinates, how surely it is known, and on how many degrees of freedom. */
 export interface MeanDifference {
@@ -48,7 +49,7 @@ export function lengthInterval({ vector, covariance, degreesOfFreedom }: MeanDif
   if (!(scatter.total > 0)) return undefined;
   const found = Math.hypot(...vector);
   const single = Math.sqrt(scatter.total / scatter.directions);
-  const along = found > 0 ? quadratic(covariance, vector) / (found * found) : 0;
+  const along = found > 0 ? quadraticForm(covariance, vector) / (found * found) : 0;
   const model: Model = { ...scatter, along, across: acrossOf(covariance, vector, found, scatter), degreesOfFreedom };
   const length = Math.max(found, SMALLEST * single);
   // A scatter below the last digit of the length can't be added to it, and a search for the upper end would never get on.
@@ -102,18 +103,12 @@ function usual(directions: number, n: number): number {
     : (n * directions + USUAL_WEIGHT * USUAL_DIRECTIONS) / (n + USUAL_WEIGHT);
 }
 
-function quadratic(matrix: readonly number[], v: readonly number[]): number {
-  let sum = 0;
-  for (let i = 0; i < 3; i++) for (let j = 0; j < 3; j++) sum += v[i] * matrix[3 * i + j] * v[j];
-  return sum;
-}
-
 /** The spread of the scatter left when the part along the difference is taken out. */
 function acrossOf(covariance: readonly number[], vector: readonly number[], found: number, { total }: Scatter): number {
   if (found === 0) return 2;
   const u = vector.map((value) => value / found);
   const image = [0, 1, 2].map((i) => u.reduce((sum, value, j) => sum + covariance[3 * i + j] * value, 0));
-  const along = quadratic(covariance, u);
+  const along = quadraticForm(covariance, u);
   // trace and sum of squares of P V P with P = 1 - u uᵀ
   const squares = covariance.reduce((sum, value) => sum + value * value, 0);
   const left = squares - 2 * image.reduce((sum, value) => sum + value * value, 0) + along * along;

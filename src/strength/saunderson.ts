@@ -46,6 +46,7 @@ export function externalReflection(refractiveIndex: number): number {
  * @see Saunderson (1942), J. Opt. Soc. Am. 32; ISO 18314-2
  */
 export function internalReflectance(measured: number, surface: Surface): number;
+/** The same at every wavelength of a spectrum. */
 export function internalReflectance(measured: Spectrum, surface: Surface): Spectrum;
 export function internalReflectance(measured: number | Spectrum, surface: Surface): number | Spectrum {
   assertSurface(surface);
@@ -69,6 +70,7 @@ export function internalReflectance(measured: number | Spectrum, surface: Surfac
  * @see Saunderson (1942), J. Opt. Soc. Am. 32; ISO 18314-2
  */
 export function measuredReflectance(internal: number, surface: Surface): number;
+/** The same at every wavelength of a spectrum. */
 export function measuredReflectance(internal: Spectrum, surface: Surface): Spectrum;
 export function measuredReflectance(internal: number | Spectrum, surface: Surface): number | Spectrum {
   assertSurface(surface);

@@ -104,12 +104,9 @@ describe('a white that is darker than a reduction', () => {
 });
 
 describe('a reading brighter than a film can be', () => {
-  const bright = createSpectrum({
-    start: 400,
-    interval: 10,
-    values: [1.05, ...Array(30).fill(0.4)],
-    scale: 'fraction',
-  });
+  const startingAt = (first: number) =>
+    createSpectrum({ start: 400, interval: 10, values: [first, ...Array(30).fill(0.4)], scale: 'fraction' });
+  const bright = startingAt(1.05);
 
   test('is refused with its place and a way to mend it', () => {
     expect(() => strengthOf(flat(0.4), bright)).toThrow(
@@ -121,7 +118,7 @@ describe('a reading brighter than a film can be', () => {
   });
 
   test('one that reflects nothing is told to be a lighter reduction instead', () => {
-    const dark = createSpectrum({ start: 400, interval: 10, values: [0, ...Array(30).fill(0.4)], scale: 'fraction' });
+    const dark = startingAt(0);
     expect(() => strengthOf(flat(0.4), dark)).toThrow(/measure a lighter reduction\.$/);
     const excluded = { ...PAINT_SURFACE, specular: 'excluded' } as const;
     expect(() => strengthOf(flat(0.4), dark, { surface: excluded })).toThrow(
@@ -133,13 +130,7 @@ describe('a reading brighter than a film can be', () => {
   });
 
   test('a perfect white is the last that passes', () => {
-    const perfect = createSpectrum({
-      start: 400,
-      interval: 10,
-      values: [1, ...Array(30).fill(0.4)],
-      scale: 'fraction',
-    });
-    expect(strengthOf(flat(0.4), perfect, { criterion: 'kubelka-munk-sum' }).percent).toBeLessThan(100);
+    expect(strengthOf(flat(0.4), startingAt(1), { criterion: 'kubelka-munk-sum' }).percent).toBeLessThan(100);
   });
 });
 
