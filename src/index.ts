@@ -1,4 +1,5 @@
 export * from './colorimetry/index.js';
+export * from './evidence/index.js';
 export * from './exchange/index.js';
 export * from './report/index.js';
 export * from './rubout/index.js';

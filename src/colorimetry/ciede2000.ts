@@ -1,8 +1,8 @@
-import { TintladderError } from '../errors.js';
-import { assertBatch, batchOutput } from './batch.js';
+import { TintladderError } from '../core/index.js';
+import { assertFiniteArray, assertPositive, assertRows, rowsOutput } from '../core/internal.js';
 import { ciede2000 } from './ciede2000-kernel.js';
 import type { Lab } from './cielab.js';
-import { assertFiniteArray, assertPositive, finiteDifference } from './finite.js';
+import { finiteDifference } from './finite-lab.js';
 
 /** Parametric factors of CIEDE2000; 1 under reference conditions, kL = 2 in textile practice. */
 export interface DeltaE2000Options {
@@ -61,7 +61,7 @@ export function deltaE2000Batch(
   out?: Float64Array,
   { kL = 1, kC = 1, kH = 1 }: DeltaE2000Options = {},
 ): Float64Array {
-  const pairs = assertBatch(references, 3, 'references');
+  const pairs = assertRows(references, 3, 'references');
   if (samples.length !== references.length) {
     throw new TintladderError('wrong-length', {
       place: 'samples.length',
@@ -69,7 +69,7 @@ export function deltaE2000Batch(
       expected: `the length of the references, ${references.length},`,
     });
   }
-  const differences = batchOutput(out, pairs);
+  const differences = rowsOutput(out, pairs);
   assertPositive({ kL, kC, kH });
   let sound = true;
   for (let i = 0, j = 0; i < pairs; i++, j += 3) {

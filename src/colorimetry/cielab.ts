@@ -1,5 +1,6 @@
+import { assertFinite } from '../core/internal.js';
 import { cubeRoot } from './cube-root.js';
-import { assertFinite, assertLab } from './finite.js';
+import { assertLab } from './finite-lab.js';
 import { gridOf, type Spectrum } from './spectrum.js';
 import { tristimulus, type Xyz } from './tristimulus.js';
 import type { Viewing } from './viewing.js';

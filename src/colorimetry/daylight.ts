@@ -1,4 +1,4 @@
-import { TintladderError } from '../errors.js';
+import { TintladderError } from '../core/index.js';
 import { parseColumns } from './columns.js';
 import { DAYLIGHT_COMPONENTS } from './tables/daylight-components.js';
 import type { Illuminant } from './viewing.js';

@@ -1,5 +1,6 @@
+import { assertPositive } from '../core/internal.js';
 import type { Lab } from './cielab.js';
-import { assertPositive, finiteDifference } from './finite.js';
+import { finiteDifference } from './finite-lab.js';
 import { hueDifference } from './hue-difference.js';
 import { hueAngle } from './lch.js';
 

@@ -1,6 +1,6 @@
-import { TintladderError } from '../errors.js';
+import { TintladderError } from '../core/index.js';
 import type { Lab } from './cielab.js';
-import { finiteDifference } from './finite.js';
+import { finiteDifference } from './finite-lab.js';
 import { hueDifference } from './hue-difference.js';
 
 /** What is judged with ΔE94. */

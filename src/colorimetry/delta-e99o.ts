@@ -1,6 +1,6 @@
-import { TintladderError } from '../errors.js';
+import { TintladderError } from '../core/index.js';
 import type { Lab } from './cielab.js';
-import { finiteDifference } from './finite.js';
+import { finiteDifference } from './finite-lab.js';
 
 const COS_26 = 0.898794046299167;
 const SIN_26 = 0.4383711467890774;

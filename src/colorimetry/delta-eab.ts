@@ -1,5 +1,5 @@
 import type { Lab } from './cielab.js';
-import { finiteDifference } from './finite.js';
+import { finiteDifference } from './finite-lab.js';
 
 /**
  * CIE 1976 colour difference ΔE*ab: the distance in CIELAB.

@@ -1,4 +1,4 @@
-import { TintladderError } from '../errors.js';
+import { TintladderError } from '../core/index.js';
 
 /** An even wavelength grid: `count` readings from `start`, `interval` apart; both in nm. */
 export interface Grid {

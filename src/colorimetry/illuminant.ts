@@ -1,4 +1,4 @@
-import { TintladderError } from '../errors.js';
+import { TintladderError } from '../core/index.js';
 import { parseColumns } from './columns.js';
 import { daylightIlluminant } from './daylight.js';
 import { LONGEST_WAVELENGTH, SHORTEST_WAVELENGTH } from './grid.js';

@@ -1,5 +1,4 @@
-export { type ErrorCode, type Fault, TintladderError } from '../errors.js';
-export type { Warning } from '../warning.js';
+export * from '../core/index.js';
 export { correctBandPass } from './band-pass.js';
 export { type DeltaE2000Options, deltaE2000, deltaE2000Batch } from './ciede2000.js';
 export { type Lab, labFromSpectrum, labFromXyz, xyzFromLab } from './cielab.js';
@@ -13,6 +12,7 @@ export type { Grid } from './grid.js';
 export { ILLUMINANTS } from './illuminants.js';
 export { labBatch } from './lab-batch.js';
 export { type Lch, labFromLch, lchFromLab } from './lch.js';
+export { meanSpectrum } from './mean-spectrum.js';
 export { type MetamerismIndex, type MetamerismOptions, metamerismIndex } from './metamerism.js';
 export type { Conditions, Reading } from './reading.js';
 export { colourDifferenceOfReadings, type ReadingDifference } from './reading-difference.js';

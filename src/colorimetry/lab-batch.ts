@@ -1,6 +1,5 @@
-import { assertBatch, batchOutput } from './batch.js';
+import { assertFiniteArray, assertRows, rowsOutput } from '../core/internal.js';
 import { labUnchecked } from './cielab.js';
-import { assertFiniteArray } from './finite.js';
 import { assertGrid, type Grid } from './grid.js';
 import { weighted } from './tristimulus.js';
 import type { Viewing } from './viewing.js';
@@ -26,8 +25,8 @@ import { type WeightingTable, weightingTable } from './weighting.js';
  */
 export function labBatch(values: Float64Array, grid: Grid, viewing: Viewing, out?: Float64Array): Float64Array {
   assertGrid(grid);
-  const rows = assertBatch(values, grid.count, 'values');
-  const labs = batchOutput(out, 3 * rows);
+  const rows = assertRows(values, grid.count, 'values');
+  const labs = rowsOutput(out, 3 * rows);
   if (!convertRows(values, rows, weightingTable(viewing, grid), labs)) {
     assertFiniteArray(values, 'values');
     assertFiniteArray(labs, 'labs');

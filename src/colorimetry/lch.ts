@@ -1,5 +1,5 @@
+import { assertFinite } from '../core/internal.js';
 import type { Lab } from './cielab.js';
-import { assertFinite } from './finite.js';
 
 /** CIELAB in cylindrical form: lightness, chroma, hue angle h in degrees, 0 <= h < 360. */
 export interface Lch {

@@ -1,4 +1,4 @@
-import { TintladderError } from '../errors.js';
+import { TintladderError } from '../core/index.js';
 import { deltaE2000 } from './ciede2000.js';
 import { type Lab, labFromXyz } from './cielab.js';
 import { deltaEab } from './delta-eab.js';

@@ -1,6 +1,6 @@
-import { TintladderError } from '../errors.js';
+import { TintladderError } from '../core/index.js';
+import { refineBySpline } from '../numeric/internal.js';
 import { parseColumns } from './columns.js';
-import { refineBySpline } from './spline.js';
 import { OBSERVER_1931 } from './tables/observer-1931.js';
 import { OBSERVER_1964 } from './tables/observer-1964.js';
 import type { Observer } from './viewing.js';

@@ -1,5 +1,4 @@
-import { TintladderError } from '../errors.js';
-import type { Warning } from '../warning.js';
+import { TintladderError, type Warning } from '../core/index.js';
 import { type Lab, labFromSpectrum, labFromXyz } from './cielab.js';
 import { type ColourDifference, colourDifference } from './colour-difference.js';
 import type { Conditions, Reading } from './reading.js';

@@ -1,8 +1,7 @@
-import { TintladderError } from '../errors.js';
+import { TintladderError } from '../core/index.js';
+import { interpolateLagrange, interpolateSprague } from '../numeric/internal.js';
 import { assertGrid, describeGrid, type Grid } from './grid.js';
-import { interpolateLagrange } from './lagrange.js';
 import { createSpectrum, gridOf, type Spectrum } from './spectrum.js';
-import { interpolateSprague } from './sprague.js';
 
 /** Positions closer to a reading than this, in nm, are that reading. */
 const SAME_WAVELENGTH = 1e-6;

@@ -1,4 +1,4 @@
-import type { Warning } from '../warning.js';
+import type { Warning } from '../core/index.js';
 import type { Spectrum } from './spectrum.js';
 
 /**

@@ -1,4 +1,4 @@
-import { TintladderError } from '../errors.js';
+import { TintladderError } from '../core/index.js';
 import { assertGrid, describeGrid, type Grid } from './grid.js';
 
 declare const validated: unique symbol;

@@ -1,9 +1,8 @@
-import { TintladderError } from '../errors.js';
+import { TintladderError } from '../core/index.js';
+import { refineBySpline, spreadLagrange } from '../numeric/internal.js';
 import { assertGrid, describeGrid, type Grid, SHORTEST_WAVELENGTH } from './grid.js';
 import { summedPower } from './illuminant.js';
-import { spreadLagrange } from './lagrange.js';
 import { assertObserver, colourMatchingFunctions } from './observer.js';
-import { refineBySpline } from './spline.js';
 import type { Illuminant, Viewing } from './viewing.js';
 
 /** One weight for each of X, Y and Z at evenly spaced wavelengths (nm), and their sums: the white point. */

@@ -1,6 +1,5 @@
-import { TintladderError } from '../errors.js';
-import type { Warning } from '../warning.js';
-import { assertFinite } from './finite.js';
+import { TintladderError, type Warning } from '../core/index.js';
+import { assertFinite } from '../core/internal.js';
 import { whitePoint, type Xyz } from './tristimulus.js';
 import type { Viewing } from './viewing.js';
 

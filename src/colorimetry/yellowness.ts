@@ -1,5 +1,5 @@
-import { TintladderError } from '../errors.js';
-import { assertFinite } from './finite.js';
+import { TintladderError } from '../core/index.js';
+import { assertFinite } from '../core/internal.js';
 import type { Xyz } from './tristimulus.js';
 import { describeViewing, type Viewing } from './viewing.js';
 

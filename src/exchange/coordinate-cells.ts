@@ -1,5 +1,5 @@
 import type { Lab, Xyz } from '../colorimetry/index.js';
-import { TintladderError } from '../errors.js';
+import { TintladderError } from '../core/index.js';
 import { type DecimalMark, notANumber, parseFileNumber } from './file-number.js';
 import type { TablePlan } from './table-plan.js';
 

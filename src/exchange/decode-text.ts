@@ -1,4 +1,4 @@
-import { TintladderError } from '../errors.js';
+import { TintladderError } from '../core/index.js';
 import type { Notes } from './notes.js';
 
 const FILE_SIGNATURES: readonly { readonly bytes: readonly number[]; readonly name: string }[] = [

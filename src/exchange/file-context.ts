@@ -1,4 +1,4 @@
-import { TintladderError } from '../errors.js';
+import { TintladderError } from '../core/index.js';
 import type { DecimalMark } from './file-number.js';
 import type { Measurement, MeasurementTable, ReflectanceScale } from './measurement.js';
 import type { Notes } from './notes.js';

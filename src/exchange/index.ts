@@ -1,5 +1,4 @@
-export { type ErrorCode, type Fault, TintladderError } from '../errors.js';
-export type { Warning } from '../warning.js';
+export * from '../core/index.js';
 export type {
   Measurement,
   MeasurementFile,

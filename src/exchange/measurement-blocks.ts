@@ -1,7 +1,5 @@
-import type { Conditions, Grid } from '../colorimetry/index.js';
-import { gridOf } from '../colorimetry/spectrum.js';
-import { describeViewing } from '../colorimetry/viewing.js';
-import { TintladderError } from '../errors.js';
+import { type Conditions, describeViewing, type Grid, gridOf } from '../colorimetry/index.js';
+import { TintladderError } from '../core/index.js';
 import type { Measurement } from './measurement.js';
 
 /** Measurements that can stand in one table: the same grid, kinds of colour, conditions and fields. */

@@ -1,5 +1,5 @@
 import type { Grid, Reading } from '../colorimetry/index.js';
-import type { Warning } from '../warning.js';
+import type { Warning } from '../core/index.js';
 
 /** One reading from a file, with all that the file says about it. */
 export interface Measurement extends Reading {

@@ -1,5 +1,4 @@
-import { TintladderError } from '../errors.js';
-import type { Warning } from '../warning.js';
+import { TintladderError, type Warning } from '../core/index.js';
 import { markedEncoding, refuseControlCharacters, refuseKnownBinary } from './decode-text.js';
 import { createDelimitedReader, type DelimitedReader } from './delimited/read-delimited.js';
 import type { Measurement, MeasurementTable, ReflectanceScale } from './measurement.js';

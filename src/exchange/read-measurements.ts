@@ -1,4 +1,4 @@
-import { TintladderError } from '../errors.js';
+import { TintladderError } from '../core/index.js';
 import { type DecodedText, decodeText } from './decode-text.js';
 import { createDelimitedReader } from './delimited/read-delimited.js';
 import { createFileContext, type FileContext, settleFile } from './file-context.js';

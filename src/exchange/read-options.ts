@@ -1,4 +1,4 @@
-import { TintladderError } from '../errors.js';
+import { TintladderError } from '../core/index.js';
 import type { MeasurementFormat, ReflectanceScale } from './measurement.js';
 
 /** How {@link readMeasurements} reads. */

@@ -1,6 +1,5 @@
-import type { Conditions, Spectrum } from '../colorimetry/index.js';
-import { createSpectrum } from '../colorimetry/spectrum.js';
-import { TintladderError } from '../errors.js';
+import { type Conditions, createSpectrum, type Spectrum } from '../colorimetry/index.js';
+import { TintladderError } from '../core/index.js';
 import { readTriple, toLab, toXyz } from './coordinate-cells.js';
 import { type FileContext, releaseWaiting } from './file-context.js';
 import { notANumber, parseFileNumber } from './file-number.js';

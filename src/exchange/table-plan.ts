@@ -1,5 +1,5 @@
 import type { Conditions, Grid, Viewing } from '../colorimetry/index.js';
-import { TintladderError } from '../errors.js';
+import { TintladderError } from '../core/index.js';
 import { type ColumnRole, type Coordinate, columnRole } from './column-role.js';
 import type { ReflectanceScale } from './measurement.js';
 import type { Notes } from './notes.js';

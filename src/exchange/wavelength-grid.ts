@@ -1,5 +1,5 @@
 import type { Grid } from '../colorimetry/index.js';
-import { TintladderError } from '../errors.js';
+import { TintladderError } from '../core/index.js';
 import type { Notes } from './notes.js';
 
 /** A wavelength as a file gives it. */

@@ -1,4 +1,4 @@
-import { TintladderError } from '../errors.js';
+import { TintladderError } from '../core/index.js';
 import { writeDelimited } from './delimited/write-delimited.js';
 import { writeIso28178 } from './iso-28178/write-iso-28178.js';
 import type { Measurement } from './measurement.js';

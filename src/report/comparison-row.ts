@@ -1,4 +1,5 @@
-import type { Interval, Outcome, RubOutResult } from '../rubout/index.js';
+import type { Interval, Outcome } from '../decision/index.js';
+import type { RubOutResult } from '../rubout/index.js';
 import type { Cell, Figure, StudyResult } from '../study/index.js';
 import { namesOf } from './names.js';
 import { CERTAINTY_WORDS, DIAGNOSIS_WORDS } from './words.js';

@@ -1,4 +1,4 @@
-import type { Limit } from '../rubout/index.js';
+import type { Limit } from '../decision/index.js';
 import type { Judgement, StudyResult } from '../study/index.js';
 import { quantityWords } from './words.js';
 

@@ -1,4 +1,4 @@
-import type { Interval } from '../rubout/index.js';
+import type { Interval } from '../decision/index.js';
 import { decimalsFor, formatFixed, formatInterval } from './format.js';
 
 /**

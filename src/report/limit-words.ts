@@ -1,4 +1,4 @@
-import type { Limit } from '../rubout/index.js';
+import type { Limit } from '../decision/index.js';
 import { decimalsFor, formatFixed, withUnit } from './format.js';
 
 /** A limit as it is quoted: `at least 100.0 %`, `0.05 to 0.10 kg`. */

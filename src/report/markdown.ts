@@ -1,5 +1,5 @@
-import { describeGrid } from '../colorimetry/grid.js';
 import { describeViewing } from '../colorimetry/index.js';
+import { describeGrid } from '../colorimetry/internal.js';
 import type { StudyResult } from '../study/index.js';
 import { CAUTIONS } from './cautions.js';
 import { comparisonRows, diagnosisWords } from './comparison-row.js';

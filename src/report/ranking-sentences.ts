@@ -1,5 +1,4 @@
-import type { StudyResult } from '../study/index.js';
-import { quantityName } from '../study/quantities.js';
+import { quantityName, type StudyResult } from '../study/index.js';
 import { formatList } from './format.js';
 import { namesOf } from './names.js';
 

@@ -1,6 +1,7 @@
-import type { Outcome, RubOutCertainty, RubOutDiagnosis } from '../rubout/index.js';
+import type { Outcome } from '../decision/index.js';
+import type { RubOutCertainty, RubOutDiagnosis } from '../rubout/index.js';
 import type { StrengthCriterion, StrengthFinding } from '../strength/index.js';
-import { quantityName } from '../study/quantities.js';
+import { quantityName } from '../study/index.js';
 
 /**
  * The outcomes of a judgement as reports write them, so that none is shown by colour alone; by `Outcome`.

@@ -1,7 +1,7 @@
-import { gridOf, TintladderError, type Viewing, xyzFromLab } from '../colorimetry/index.js';
-import { type Bands, spectralBands, tristimulusBands } from '../strength/bands.js';
-import { absorptionOf } from '../strength/colorant-absorption.js';
-import { meanSpectrum, type Surface } from '../strength/index.js';
+import { gridOf, meanSpectrum, type Viewing, xyzFromLab } from '../colorimetry/index.js';
+import { TintladderError } from '../core/index.js';
+import type { Surface } from '../kubelka-munk/index.js';
+import { absorptionOf, type Bands, spectralBands, tristimulusBands } from '../strength/internal.js';
 import type { Area } from './readings.js';
 import { meanLab } from './scatter.js';
 

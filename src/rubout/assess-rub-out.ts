@@ -1,19 +1,13 @@
-import {
-  colourDifference,
-  type Lab,
-  labFromSpectrum,
-  TintladderError,
-  type Viewing,
-  type Warning,
-} from '../colorimetry/index.js';
-import { assertSameGrid } from '../colorimetry/spectrum.js';
-import { meanSpectrum, type Surface } from '../strength/index.js';
+import { colourDifference, type Lab, labFromSpectrum, meanSpectrum, type Viewing } from '../colorimetry/index.js';
+import { assertSameGrid } from '../colorimetry/internal.js';
+import { TintladderError, type Warning } from '../core/index.js';
+import { judge } from '../decision/index.js';
+import type { Surface } from '../kubelka-munk/index.js';
 import { type AbsorptionChange, absorptionChange } from './absorption-change.js';
 import { describeCauses } from './causes.js';
 import { type ColorantChange, movementOf } from './colorant-changes.js';
 import { differenceScatter } from './difference-interval.js';
 import { evidenceOf } from './evidence.js';
-import { judge } from './judge.js';
 import { nextSteps } from './next-steps.js';
 import { type Area, areaFrom, assertComparable, type RubOutReading } from './readings.js';
 import type { PossibleCause, RubOutCertainty, RubOutResult, Tint } from './rub-out-result.js';

@@ -1,5 +1,5 @@
-import { TintladderError } from '../colorimetry/index.js';
-import type { Interval } from './judge.js';
+import { TintladderError } from '../core/index.js';
+import type { Interval } from '../decision/index.js';
 
 /** How much one colorant of a tint changed on rubbing, from a resolution of the tint's K/S into those of its colorants. */
 export interface ColorantChange {

@@ -1,4 +1,4 @@
-import { type Interval, type Outcome, worstOutcome } from './judge.js';
+import { type Interval, type Outcome, worstOutcome } from '../decision/index.js';
 import type { RubOutDiagnosis, RubOutResult } from './rub-out-result.js';
 import { assertSameConditions } from './same-conditions.js';
 

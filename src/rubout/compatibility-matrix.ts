@@ -1,5 +1,5 @@
-import { TintladderError } from '../colorimetry/index.js';
-import { type Interval, judge, type Limit, type Outcome, worstOutcome } from './judge.js';
+import { TintladderError } from '../core/index.js';
+import { type Interval, judge, type Limit, type Outcome, worstOutcome } from '../decision/index.js';
 import type { RubOutCertainty, RubOutDiagnosis, RubOutResult } from './rub-out-result.js';
 import { assertSameConditions } from './same-conditions.js';
 

@@ -1,8 +1,9 @@
-import type { ColourDifference, Lab, Warning } from '../colorimetry/index.js';
+import type { ColourDifference, Lab } from '../colorimetry/index.js';
+import type { Warning } from '../core/index.js';
+import type { Interval } from '../decision/index.js';
+import { lengthInterval } from '../evidence/internal.js';
+import { quadraticForm } from '../numeric/internal.js';
 import { evenSpace } from './even-space.js';
-import type { Interval } from './judge.js';
-import { lengthInterval } from './length-interval.js';
-import { quadraticForm } from './quadratic-form.js';
 import type { Area } from './readings.js';
 import { type AreaScatter, scatterOf } from './scatter.js';
 

@@ -1,7 +1,7 @@
 import type { ColourDifference } from '../colorimetry/index.js';
+import type { Interval, Outcome } from '../decision/index.js';
 import { type ColorantChange, movementOf } from './colorant-changes.js';
 import type { DifferenceInterval } from './difference-interval.js';
-import type { Interval, Outcome } from './judge.js';
 import type { Evidence } from './rub-out-result.js';
 import type { RubOutStrengthChange } from './strength-change.js';
 

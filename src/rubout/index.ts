@@ -10,7 +10,6 @@ export {
   compatibilityMatrix,
 } from './compatibility-matrix.js';
 export type { DifferenceInterval } from './difference-interval.js';
-export { type Interval, judge, type Limit, type Outcome, worstOutcome } from './judge.js';
 export type { RubOutReading } from './readings.js';
 export type {
   Evidence,

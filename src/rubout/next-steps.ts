@@ -1,4 +1,4 @@
-import type { Outcome } from './judge.js';
+import type { Outcome } from '../decision/index.js';
 import type { PossibleCause, RubOutCertainty, RubOutDiagnosis } from './rub-out-result.js';
 
 /** What is open after an assessment. */

@@ -1,16 +1,16 @@
-import { assertFinite } from '../colorimetry/finite.js';
 import {
+  describeViewing,
   type Lab,
   labFromSpectrum,
   labFromXyz,
   type Reading,
   type Spectrum,
-  TintladderError,
   type Viewing,
   whitePoint,
 } from '../colorimetry/index.js';
-import { assertSameGrid } from '../colorimetry/spectrum.js';
-import { describeViewing } from '../colorimetry/viewing.js';
+import { assertSameGrid } from '../colorimetry/internal.js';
+import { TintladderError } from '../core/index.js';
+import { assertFinite } from '../core/internal.js';
 
 /** A colour that was read: a spectrum, Lab values, or either with the conditions it was read under. */
 export type RubOutReading = Spectrum | Lab | Reading;

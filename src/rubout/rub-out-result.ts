@@ -1,8 +1,9 @@
-import type { ColourDifference, Viewing, Warning } from '../colorimetry/index.js';
-import type { Surface } from '../strength/index.js';
+import type { ColourDifference, Viewing } from '../colorimetry/index.js';
+import type { Warning } from '../core/index.js';
+import type { Outcome } from '../decision/index.js';
+import type { Surface } from '../kubelka-munk/index.js';
 import type { ColorantChange } from './colorant-changes.js';
 import type { DifferenceInterval } from './difference-interval.js';
-import type { Outcome } from './judge.js';
 import type { RubOutStrengthChange } from './strength-change.js';
 import type { RubOutThresholds } from './thresholds.js';
 

@@ -1,4 +1,5 @@
-import { describeViewing, TintladderError } from '../colorimetry/index.js';
+import { describeViewing } from '../colorimetry/index.js';
+import { TintladderError } from '../core/index.js';
 import type { RubOutResult } from './rub-out-result.js';
 
 /**

@@ -1,4 +1,5 @@
 import type { Lab } from '../colorimetry/index.js';
+import { mean } from '../numeric/internal.js';
 import type { Area } from './readings.js';
 
 /** How the spots of one area scatter about their mean. */
@@ -12,19 +13,22 @@ export interface AreaScatter {
 
 /** Mean of Lab values. */
 export function meanLab(labs: readonly Lab[]): Lab {
-  const mean = (pick: (lab: Lab) => number) => labs.reduce((sum, lab) => sum + pick(lab), 0) / labs.length;
-  return { L: mean(({ L }) => L), a: mean(({ a }) => a), b: mean(({ b }) => b) };
+  return { L: mean(labs.map(({ L }) => L)), a: mean(labs.map(({ a }) => a)), b: mean(labs.map(({ b }) => b)) };
 }
 
 /** The scatter of an area, with coordinates as `map` gives them: CIELAB itself, or a space that is even for another formula. */
 export function scatterOf({ labs }: Area, map: (lab: Lab) => Lab = (lab) => lab): AreaScatter {
   const mapped = labs.map(map);
-  const mean = meanLab(mapped);
+  const centre = meanLab(mapped);
   const products = Array.from({ length: 9 }, () => 0);
   for (const { L, a, b } of mapped) {
-    const rest = [L - mean.L, a - mean.a, b - mean.b];
+    const rest = [L - centre.L, a - centre.a, b - centre.b];
     for (let i = 0; i < 9; i++) products[i] += rest[Math.floor(i / 3)] * rest[i % 3];
   }
-  if (labs.length < 2) return { mean, products };
-  return { mean, products, deviation: Math.sqrt((products[0] + products[4] + products[8]) / (labs.length - 1)) };
+  if (labs.length < 2) return { mean: centre, products };
+  return {
+    mean: centre,
+    products,
+    deviation: Math.sqrt((products[0] + products[4] + products[8]) / (labs.length - 1)),
+  };
 }

@@ -1,11 +1,8 @@
-import { type ErrorCode, TintladderError, type Viewing, type Warning } from '../colorimetry/index.js';
-import {
-  relativeTintingStrength,
-  relativeTintingStrengthFromLab,
-  type StrengthFigure,
-  type Surface,
-} from '../strength/index.js';
-import type { Interval } from './judge.js';
+import type { Viewing } from '../colorimetry/index.js';
+import { type ErrorCode, TintladderError, type Warning } from '../core/index.js';
+import type { Interval } from '../decision/index.js';
+import type { Surface } from '../kubelka-munk/index.js';
+import { relativeTintingStrength, relativeTintingStrengthFromLab, type StrengthFigure } from '../strength/index.js';
 import type { Area } from './readings.js';
 
 /** How much stronger the rubbed area is than the unrubbed one. */

@@ -1,4 +1,4 @@
-import { TintladderError } from '../errors.js';
+import { TintladderError } from '../core/index.js';
 
 /** Where the rules of a rub-out draw their lines. */
 export interface RubOutThresholds {

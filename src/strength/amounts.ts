@@ -1,4 +1,4 @@
-import { TintladderError } from '../errors.js';
+import { TintladderError } from '../core/index.js';
 
 /** Colorant and white in one reduction, in any one unit of mass. */
 export interface ReductionAmounts {

@@ -1,8 +1,6 @@
-import type { Grid } from '../colorimetry/grid.js';
-import { whitePoint, type Xyz } from '../colorimetry/tristimulus.js';
-import type { Viewing } from '../colorimetry/viewing.js';
-import { weightingTable } from '../colorimetry/weighting.js';
-import { TintladderError } from '../errors.js';
+import { type Grid, type Viewing, whitePoint, type Xyz } from '../colorimetry/index.js';
+import { weightingTable } from '../colorimetry/internal.js';
+import { TintladderError } from '../core/index.js';
 
 /**
  * The bands in which absorption is added: the wavelengths of a grid, or X, Y and Z as three broad bands when no spectra

@@ -1,7 +1,7 @@
-import type { Warning } from '../warning.js';
+import type { Warning } from '../core/index.js';
+import type { Surface } from '../kubelka-munk/index.js';
+import { internalOf, noInternalReflectance, ratioOf, unusable } from '../kubelka-munk/internal.js';
 import { type Bands, listBands } from './bands.js';
-import { ratioOf, unusable } from './kubelka-munk.js';
-import { internalOf, noInternalReflectance, type Surface } from './saunderson.js';
 
 /**
  * K/S of a reading, band by band, corrected for the surface where one is given.

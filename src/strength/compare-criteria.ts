@@ -1,6 +1,5 @@
-import type { Spectrum } from '../colorimetry/spectrum.js';
-import { type ErrorCode, TintladderError } from '../errors.js';
-import type { Warning } from '../warning.js';
+import type { Spectrum } from '../colorimetry/index.js';
+import { type ErrorCode, TintladderError, type Warning } from '../core/index.js';
 import { relativeTintingStrength } from './relative-tinting-strength.js';
 import { STRENGTH_CRITERIA, type StrengthCriterion } from './strength-criterion.js';
 import type { ComparisonOptions } from './strength-options.js';

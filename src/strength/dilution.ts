@@ -1,10 +1,8 @@
-import { type Lab, labFromXyz } from '../colorimetry/cielab.js';
-import type { Xyz } from '../colorimetry/tristimulus.js';
-import { TintladderError } from '../errors.js';
-import type { Warning } from '../warning.js';
+import { type Lab, labFromXyz, type Xyz } from '../colorimetry/index.js';
+import { TintladderError, type Warning } from '../core/index.js';
+import type { Surface } from '../kubelka-munk/index.js';
+import { measuredOf, opaqueReflectance } from '../kubelka-munk/internal.js';
 import { type Bands, listBands, tristimulusOf } from './bands.js';
-import { opaqueReflectance } from './kubelka-munk.js';
-import { measuredOf, type Surface } from './saunderson.js';
 
 /**
  * What both colorants add to the K/S of one white base, band by band. Everything a criterion asks is a function of the

@@ -1,8 +1,9 @@
-import { assertSameGrid, createSpectrum, gridOf, type Spectrum } from '../colorimetry/spectrum.js';
-import { spectrumWarnings } from '../colorimetry/spectrum-warnings.js';
-import type { Warning } from '../warning.js';
+import { createSpectrum, gridOf, type Spectrum, spectrumWarnings } from '../colorimetry/index.js';
+import { assertSameGrid } from '../colorimetry/internal.js';
+import type { Warning } from '../core/index.js';
+import { asReadings } from '../core/internal.js';
 import { type Bands, FIRST_WAVELENGTH, LAST_WAVELENGTH, spectralBands } from './bands.js';
-import { asReadings, sideOf } from './side.js';
+import { sideOf } from './side.js';
 import { compareReductions } from './strength-comparison.js';
 import { assertCriterion, type StrengthCriterion } from './strength-criterion.js';
 import { assertComparison, type ComparisonOptions } from './strength-options.js';

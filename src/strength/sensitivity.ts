@@ -1,7 +1,6 @@
-import type { Warning } from '../warning.js';
+import type { Warning } from '../core/index.js';
+import { internalOf, measuredOf, opaqueReflectance } from '../kubelka-munk/internal.js';
 import type { Dilution } from './dilution.js';
-import { opaqueReflectance } from './kubelka-munk.js';
-import { internalOf, measuredOf } from './saunderson.js';
 
 /** One digit of an instrument that shows tenths of a percent. */
 const STEP = 0.001;

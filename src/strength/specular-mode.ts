@@ -1,6 +1,5 @@
-import { deltaE2000 } from '../colorimetry/ciede2000.js';
-import { TintladderError } from '../errors.js';
-import type { Warning } from '../warning.js';
+import { deltaE2000 } from '../colorimetry/index.js';
+import { TintladderError, type Warning } from '../core/index.js';
 import { absorptionOf, addedAbsorption } from './colorant-absorption.js';
 import { solveAbsorptionMaximum } from './criteria/absorption-maximum.js';
 import { type Dilution, dilutedLab, labOf } from './dilution.js';

@@ -1,5 +1,5 @@
-import { colourDifference } from '../colorimetry/colour-difference.js';
-import type { Warning } from '../warning.js';
+import { colourDifference } from '../colorimetry/index.js';
+import type { Warning } from '../core/index.js';
 import { amountRatio } from './amounts.js';
 import type { Bands } from './bands.js';
 import { addedAbsorption, noteDarkerWhite } from './colorant-absorption.js';

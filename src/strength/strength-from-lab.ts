@@ -1,7 +1,8 @@
-import { type Lab, xyzFromLab } from '../colorimetry/cielab.js';
+import { type Lab, xyzFromLab } from '../colorimetry/index.js';
+import { asReadings } from '../core/internal.js';
 import { type Bands, tristimulusBands } from './bands.js';
 import { labOf } from './dilution.js';
-import { asReadings, sideOf } from './side.js';
+import { sideOf } from './side.js';
 import { compareReductions } from './strength-comparison.js';
 import { assertCriterion, type StrengthCriterion } from './strength-criterion.js';
 import { assertComparison, type ComparisonOptions } from './strength-options.js';

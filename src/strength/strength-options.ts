@@ -1,7 +1,8 @@
-import type { Viewing } from '../colorimetry/viewing.js';
-import { TintladderError } from '../errors.js';
+import type { Viewing } from '../colorimetry/index.js';
+import { TintladderError } from '../core/index.js';
+import type { Surface } from '../kubelka-munk/index.js';
+import { assertSurface } from '../kubelka-munk/internal.js';
 import type { Amounts } from './amounts.js';
-import { assertSurface, type Surface } from './saunderson.js';
 
 /** What the comparison of two reductions may be told, whether they come as spectra or as Lab. */
 export interface ComparisonOptions<Colour> {

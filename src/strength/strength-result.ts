@@ -1,13 +1,9 @@
-import type { Lab } from '../colorimetry/cielab.js';
-import type { ColourDifference } from '../colorimetry/colour-difference.js';
-import type { Grid } from '../colorimetry/grid.js';
-import type { Spectrum } from '../colorimetry/spectrum.js';
-import type { Viewing } from '../colorimetry/viewing.js';
-import type { Warning } from '../warning.js';
+import type { ColourDifference, Grid, Lab, Spectrum, Viewing } from '../colorimetry/index.js';
+import type { Warning } from '../core/index.js';
+import type { Surface } from '../kubelka-munk/index.js';
 import type { Amounts } from './amounts.js';
 import type { StrengthFinding } from './replicates/finding.js';
 import type { StrengthInterval } from './replicates/strength-interval.js';
-import type { Surface } from './saunderson.js';
 import type { StrengthCriterion } from './strength-criterion.js';
 
 /** What every strength carries, from spectra or from Lab: the figure, how it was found and what it is worth. */

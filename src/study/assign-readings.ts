@@ -1,5 +1,5 @@
 import type { Spectrum } from '../colorimetry/index.js';
-import { TintladderError } from '../errors.js';
+import { TintladderError } from '../core/index.js';
 import type { Measurement } from '../exchange/index.js';
 import { compilePattern } from './sample-pattern.js';
 import type { ReadingPlace, ReadingRule, Study } from './study.js';

@@ -1,8 +1,7 @@
-import { labFromSpectrum, type Spectrum } from '../colorimetry/index.js';
+import { labFromSpectrum, meanSpectrum, type Spectrum } from '../colorimetry/index.js';
 import { assessRubOut } from '../rubout/index.js';
 import {
   compareStrengthCriteria,
-  meanSpectrum,
   relativeTintingStrength,
   type StrengthOptions,
   type StrengthResult,

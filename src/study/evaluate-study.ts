@@ -1,8 +1,7 @@
 import { gridOf } from '../colorimetry/index.js';
-import { TintladderError } from '../errors.js';
+import { TintladderError, type Warning } from '../core/index.js';
+import { worstOutcome } from '../decision/index.js';
 import type { Measurement } from '../exchange/index.js';
-import { worstOutcome } from '../rubout/index.js';
-import type { Warning } from '../warning.js';
 import { assignReadings } from './assign-readings.js';
 import { evaluateCell } from './evaluate-cell.js';
 import { methodStatements } from './method-statements.js';

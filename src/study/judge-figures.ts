@@ -1,4 +1,4 @@
-import { judge, type Outcome, worstOutcome } from '../rubout/index.js';
+import { judge, type Outcome, worstOutcome } from '../decision/index.js';
 import { readingsToDecide } from './readings-to-decide.js';
 import type { Figure, Judgement } from './result.js';
 import type { AcceptanceCriterion } from './study.js';

@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import { TintladderError } from '../errors.js';
+import { TintladderError } from '../core/index.js';
 import { isComputed, unitOf } from './quantities.js';
 import { placeholdersIn } from './sample-pattern.js';
 import type { Study } from './study.js';

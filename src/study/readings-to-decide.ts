@@ -1,4 +1,4 @@
-import type { Limit } from '../rubout/index.js';
+import type { Limit } from '../decision/index.js';
 import { replicatesNeeded } from '../strength/index.js';
 import type { Figure } from './result.js';
 

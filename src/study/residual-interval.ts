@@ -1,7 +1,7 @@
-import { colourDifference, labFromSpectrum, type Spectrum } from '../colorimetry/index.js';
-import { differenceScatter } from '../rubout/difference-interval.js';
-import type { Interval } from '../rubout/index.js';
-import { meanSpectrum, relativeTintingStrength, type StrengthOptions } from '../strength/index.js';
+import { colourDifference, labFromSpectrum, meanSpectrum, type Spectrum } from '../colorimetry/index.js';
+import type { Interval } from '../decision/index.js';
+import { differenceScatter } from '../rubout/internal.js';
+import { relativeTintingStrength, type StrengthOptions } from '../strength/index.js';
 
 /**
  * 95 % interval of the colour difference at equal strength (ΔE00).

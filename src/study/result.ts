@@ -1,7 +1,10 @@
-import type { Grid, Lab, Viewing, Warning } from '../colorimetry/index.js';
-import type { Interval, Limit, Outcome, RubOutResult } from '../rubout/index.js';
-import type { DosageLadderFit, GrindCurveFit, GrindingTimeSaved } from '../strength/fits/index.js';
-import type { StrengthCriterion, StrengthResult, Surface } from '../strength/index.js';
+import type { Grid, Lab, Viewing } from '../colorimetry/index.js';
+import type { Warning } from '../core/index.js';
+import type { Interval, Limit, Outcome } from '../decision/index.js';
+import type { DosageLadderFit, GrindCurveFit, GrindingTimeSaved } from '../fits/index.js';
+import type { Surface } from '../kubelka-munk/index.js';
+import type { RubOutResult } from '../rubout/index.js';
+import type { StrengthCriterion, StrengthResult } from '../strength/index.js';
 import type { StudyPackage, StudyPaint } from './study.js';
 
 /** One figure with everything needed to quote it. */

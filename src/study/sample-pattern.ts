@@ -1,4 +1,4 @@
-import { TintladderError } from '../errors.js';
+import { TintladderError } from '../core/index.js';
 import type { ReadingPlace, Study } from './study.js';
 
 const PLACEHOLDERS = ['package', 'paint', 'area', 'storage', 'dosage', 'grindTime', 'replicate', 'any'] as const;

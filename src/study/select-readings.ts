@@ -1,5 +1,5 @@
 import type { Spectrum } from '../colorimetry/index.js';
-import { TintladderError } from '../errors.js';
+import { TintladderError } from '../core/index.js';
 import type { AssignedReading } from './assign-readings.js';
 import { freshTintsOf, type ReadingGroups, tintsOf } from './reading-groups.js';
 import type { Study, StudyPackage } from './study.js';

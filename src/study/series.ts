@@ -1,5 +1,6 @@
-import { TintladderError } from '../errors.js';
-import { meanSpectrum, relativeTintingStrength, type StrengthOptions } from '../strength/index.js';
+import { meanSpectrum } from '../colorimetry/index.js';
+import { TintladderError } from '../core/index.js';
+import { relativeTintingStrength, type StrengthOptions } from '../strength/index.js';
 import type { AssignedReading } from './assign-readings.js';
 import { computedFigure } from './cell-figures.js';
 import { judgeFigures, outcomeOf } from './judge-figures.js';
@@ -59,7 +60,7 @@ async function withTimeSaved(ground: readonly GrindSeries[], reference: string):
 }
 
 /** On demand: the linear algebra behind the fits takes half a second to load. */
-const loadFits = () => import('../strength/fits/index.js');
+const loadFits = () => import('../fits/index.js');
 
 async function attempt<Fit>(makeFit: () => Promise<Fit>): Promise<{ fit?: Fit; reason?: string }> {
   try {

@@ -1,5 +1,6 @@
 import type { Illuminant, IlluminantName, Observer } from '../colorimetry/index.js';
-import type { StrengthCriterion, Surface } from '../strength/index.js';
+import type { Surface } from '../kubelka-munk/index.js';
+import type { StrengthCriterion } from '../strength/index.js';
 
 /** A package under comparison: one set of additives for the pigment, or the reference they are held against. */
 export interface StudyPackage {

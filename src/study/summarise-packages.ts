@@ -1,4 +1,4 @@
-import { worstOutcome } from '../rubout/index.js';
+import { worstOutcome } from '../decision/index.js';
 import { computedFigure, suppliedFigures } from './cell-figures.js';
 import { judgeFigures, outcomeOf } from './judge-figures.js';
 import { dilutionOf, withTimeSaved } from './let-down.js';

@@ -12,7 +12,7 @@ import {
   xyzFromLab,
 } from '../../src/colorimetry/index.js';
 import { hueAngle } from '../../src/colorimetry/lch.js';
-import { interpolateSprague } from '../../src/colorimetry/sprague.js';
+import { interpolateSprague } from '../../src/numeric/sprague.js';
 
 const SEED = 53;
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { type DosagePoint, fitDosageLadder } from '../../src/strength/fits/index.js';
+import { type DosagePoint, fitDosageLadder } from '../../src/fits/index.js';
 import { coverage, noiseFrom } from './noise.js';
 
 const fault = (code: string, place: string) => expect.objectContaining({ code, place });

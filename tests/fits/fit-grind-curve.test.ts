@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { fitGrindCurve, type GrindPoint } from '../../src/strength/fits/index.js';
+import { fitGrindCurve, type GrindPoint } from '../../src/fits/index.js';
 import { coverage, medianError, noiseFrom } from './noise.js';
 
 const fault = (code: string, place: string) => expect.objectContaining({ code, place });

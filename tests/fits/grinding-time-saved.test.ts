@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { fitGrindCurve, grindingTimeSaved } from '../../src/strength/fits/index.js';
+import { fitGrindCurve, grindingTimeSaved } from '../../src/fits/index.js';
 import { coverage, noiseFrom } from './noise.js';
 
 const fault = (code: string, place: string) => expect.objectContaining({ code, place });

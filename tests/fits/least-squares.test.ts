@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { factorLeastSquares } from '../../src/strength/fits/least-squares.js';
+import { factorLeastSquares } from '../../src/fits/least-squares.js';
 
 describe('linear least squares', () => {
   test('solves a consistent system whatever the units of its columns', () => {

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { createSpectrum, type Spectrum } from '../../src/colorimetry/index.js';
-import { addedKOverS, resolveColorants } from '../../src/strength/fits/index.js';
+import { addedKOverS, resolveColorants } from '../../src/fits/index.js';
 import { BLACK, BLUE, RED, spectrumOf, WHITE } from './invented-colorants.js';
 import { coverage, noiseFrom } from './noise.js';
 

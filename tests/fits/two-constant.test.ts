@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { createSpectrum } from '../../src/colorimetry/index.js';
-import { type ColorantLadder, fitColorantCoefficients, twoConstantStrength } from '../../src/strength/fits/index.js';
+import { type ColorantLadder, fitColorantCoefficients, twoConstantStrength } from '../../src/fits/index.js';
 import { reflectanceFromKOverS } from '../../src/strength/index.js';
 import { RED, spectrumOf, WHITE } from './invented-colorants.js';
 import { noiseFrom } from './noise.js';

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { fitGrindCurve } from '../../src/strength/fits/index.js';
+import { fitGrindCurve } from '../../src/fits/index.js';
 
 // D. M. Bates and D. G. Watts (1988), Nonlinear Regression Analysis and Its Applications, table A1.3: velocity of a reaction
 // against substrate concentration, treated with puromycin. The Michaelis-Menten curve is the half-time form. Estimates as the

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { fitDosageLadder } from '../../src/strength/fits/index.js';
+import { fitDosageLadder } from '../../src/fits/index.js';
 
 // The quadratic-plateau example of the SAS/STAT User's Guide, procedure NLIN, "Segmented Model": join point 12.7477 and
 // plateau 0.7775. Data and figures quoted from memory; scipy's least_squares on these data gives the same two figures.

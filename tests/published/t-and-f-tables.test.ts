@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { fisherQuantile, studentQuantile } from '../../src/strength/student-t.js';
+import { fisherQuantile, studentQuantile } from '../../src/numeric/student-t.js';
 
 // Upper critical values as the tables of the NIST/SEMATECH e-Handbook of Statistical Methods print them: 1.3.6.7.2 (Student's
 // t) and 1.3.6.7.3 (F). Transcribed from memory; tests/strength/student-t.test.ts checks the same functions against a

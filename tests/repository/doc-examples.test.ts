@@ -1,8 +1,8 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
+import * as fits from '../../src/fits/index.js';
 import * as publicApi from '../../src/index.js';
-import * as fits from '../../src/strength/fits/index.js';
 
 // Every `@example` in src/ is run. Its last line reads `expression // expected`; lines before it are statements. `expected` is a
 // number (compared to half a unit of its last printed digit), any other value, or `throws some-code`.

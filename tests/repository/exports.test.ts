@@ -7,7 +7,8 @@ import { expect, test } from 'vitest';
 const ROOMS = {
   colorimetry: '../../src/colorimetry/index.js',
   strength: '../../src/strength/index.js',
-  fits: '../../src/strength/fits/index.js',
+  fits: '../../src/fits/index.js',
+  evidence: '../../src/evidence/index.js',
   rubout: '../../src/rubout/index.js',
   exchange: '../../src/exchange/index.js',
   study: '../../src/study/index.js',

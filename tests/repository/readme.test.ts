@@ -1,7 +1,7 @@
 import * as fs from 'node:fs';
 import { expect, test } from 'vitest';
+import * as fits from '../../src/fits/index.js';
 import * as publicApi from '../../src/index.js';
-import * as fits from '../../src/strength/fits/index.js';
 
 // Every JavaScript block of the README and the guides is run as it stands. A comment `// → text` behind or below a `console.log` is what it
 // must print.

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { resolveColorants } from '../../src/fits/index.js';
 import {
   assessRubOut,
   D65_2,
@@ -8,7 +9,6 @@ import {
   type Reading,
   type Spectrum,
 } from '../../src/index.js';
-import { resolveColorants } from '../../src/strength/fits/index.js';
 import { blue, filmOf, spots, tint, WHITE, yellow } from './films.js';
 
 const viewing = D65_10;

@@ -1,11 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { D65_10 } from '../../src/colorimetry/index.js';
-import {
-  compareStrengthCriteria,
-  meanSpectrum,
-  relativeTintingStrength,
-  STRENGTH_CRITERIA,
-} from '../../src/strength/index.js';
+import { D65_10, meanSpectrum } from '../../src/colorimetry/index.js';
+import { compareStrengthCriteria, relativeTintingStrength, STRENGTH_CRITERIA } from '../../src/strength/index.js';
 import { bell, COLORANTS, type Curve, reduction } from './simulated-reductions.js';
 
 const blue = COLORANTS.blue;

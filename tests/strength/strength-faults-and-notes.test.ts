@@ -1,7 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { createSpectrum, D65_10, type Spectrum, tristimulus } from '../../src/colorimetry/index.js';
+import { createSpectrum, D65_10, meanSpectrum, type Spectrum, tristimulus } from '../../src/colorimetry/index.js';
 import {
-  meanSpectrum,
   relativeTintingStrength,
   STRENGTH_CRITERIA,
   type StrengthCriterion,

@@ -1,4 +1,4 @@
-import { TintladderError } from '../../errors.js';
+import { TintladderError } from '../../core/index.js';
 import { columnRole } from '../column-role.js';
 import { looksNumeric } from '../file-number.js';
 import { cellPlace } from '../place.js';

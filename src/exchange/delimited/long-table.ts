@@ -1,4 +1,4 @@
-import { TintladderError } from '../../errors.js';
+import { TintladderError } from '../../core/index.js';
 import { columnRole } from '../column-role.js';
 import type { FileContext } from '../file-context.js';
 import { type DecimalMark, notANumber, parseFileNumber } from '../file-number.js';

@@ -1,4 +1,4 @@
-import { TintladderError } from '../../errors.js';
+import { TintladderError } from '../../core/index.js';
 import { refuseEmpty } from '../decode-text.js';
 import { createFileContext, settleFile } from '../file-context.js';
 import type { Measurement, MeasurementTable } from '../measurement.js';

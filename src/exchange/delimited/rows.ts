@@ -1,5 +1,5 @@
 import Papa from 'papaparse';
-import { TintladderError } from '../../errors.js';
+import { TintladderError } from '../../core/index.js';
 import { cellPlace } from '../place.js';
 
 /** Delimiters that are recognised. */

@@ -1,4 +1,4 @@
-import { TintladderError } from '../../errors.js';
+import { TintladderError } from '../../core/index.js';
 import type { FileContext } from '../file-context.js';
 import type { MeasurementTable } from '../measurement.js';
 import { cellPlace } from '../place.js';

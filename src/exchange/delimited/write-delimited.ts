@@ -1,5 +1,5 @@
 import Papa from 'papaparse';
-import { describeViewing } from '../../colorimetry/viewing.js';
+import { describeViewing } from '../../colorimetry/index.js';
 import type { Measurement } from '../measurement.js';
 import { type MeasurementBlock, readingsOf, toBlocks, wavelengthTexts } from '../measurement-blocks.js';
 

@@ -1,5 +1,5 @@
 import { XMLParser, XMLValidator } from 'fast-xml-parser';
-import { TintladderError } from '../../errors.js';
+import { TintladderError } from '../../core/index.js';
 
 /** One element of an XML text; names without their prefixes. */
 export interface XmlElement {

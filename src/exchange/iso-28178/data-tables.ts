@@ -1,4 +1,4 @@
-import { TintladderError } from '../../errors.js';
+import { TintladderError } from '../../core/index.js';
 import { cellPlace } from '../place.js';
 import { type TokenLine, tokenLines } from './tokens.js';
 

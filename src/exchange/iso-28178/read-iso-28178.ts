@@ -1,4 +1,4 @@
-import { TintladderError } from '../../errors.js';
+import { TintladderError } from '../../core/index.js';
 import type { FileContext } from '../file-context.js';
 import { notANumber, parseFileNumber } from '../file-number.js';
 import type { MeasurementTable } from '../measurement.js';

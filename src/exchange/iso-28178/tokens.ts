@@ -1,4 +1,4 @@
-import { TintladderError } from '../../errors.js';
+import { TintladderError } from '../../core/index.js';
 import { cellPlace } from '../place.js';
 
 /** One line of keyword text: its tokens, and the line as it stands. */

@@ -1,4 +1,4 @@
-import { TintladderError } from '../../errors.js';
+import { TintladderError } from '../../core/index.js';
 
 /** One line of data: its abscissa and the ordinates that start there. */
 export interface AsdfLine {

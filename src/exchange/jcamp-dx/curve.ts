@@ -1,4 +1,4 @@
-import { TintladderError } from '../../errors.js';
+import { TintladderError } from '../../core/index.js';
 import { decodeAsdf } from './asdf.js';
 import type { Block, LabelledRecord } from './records.js';
 

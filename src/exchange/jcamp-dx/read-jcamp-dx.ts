@@ -1,4 +1,4 @@
-import { TintladderError } from '../../errors.js';
+import { TintladderError } from '../../core/index.js';
 import type { FileContext } from '../file-context.js';
 import type { MeasurementTable, ReflectanceScale } from '../measurement.js';
 import type { CheckedReadOptions } from '../read-options.js';

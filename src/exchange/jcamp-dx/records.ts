@@ -1,4 +1,4 @@
-import { TintladderError } from '../../errors.js';
+import { TintladderError } from '../../core/index.js';
 import type { DataLine } from './asdf.js';
 
 /** One block, `##TITLE=` ... `##END=`. */

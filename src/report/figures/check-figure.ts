@@ -1,4 +1,4 @@
-import { type ErrorCode, TintladderError } from '../../errors.js';
+import { type ErrorCode, TintladderError } from '../../core/index.js';
 
 /** Beyond these an axis can't be labelled in plain decimals. */
 const LARGEST = 1e9;

@@ -1,4 +1,4 @@
-import { TintladderError } from '../../errors.js';
+import { TintladderError } from '../../core/index.js';
 import { formatFixed } from '../format.js';
 import { assertDrawable, assertInterval, assertRange, assertSize, assertSome, assertStyle } from './check-figure.js';
 import { drawIntervalChart } from './draw-interval-chart.js';

@@ -1,4 +1,4 @@
-import { TintladderError } from '../../errors.js';
+import { TintladderError } from '../../core/index.js';
 import { assertDrawable, assertSome, assertStyle } from './check-figure.js';
 import { drawRubOutPlane, rubOutReach } from './draw-rub-out-plane.js';
 import type { FigureText } from './figure.js';

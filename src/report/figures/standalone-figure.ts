@@ -1,4 +1,4 @@
-import { TintladderError } from '../../errors.js';
+import { TintladderError } from '../../core/index.js';
 import { element } from '../html/element.js';
 import { type Drawing, type FigureText, imageElement } from './figure.js';
 import { figureColours, figureShapes } from './figure-style.js';

@@ -1,5 +1,5 @@
-import { describeGrid } from '../../colorimetry/grid.js';
 import { describeViewing } from '../../colorimetry/index.js';
+import { describeGrid } from '../../colorimetry/internal.js';
 import type { StudyResult } from '../../study/index.js';
 import { formatCount } from '../format.js';
 import { CRITERION_WORDS } from '../words.js';

@@ -1,4 +1,4 @@
-import type { Outcome } from '../../rubout/index.js';
+import type { Outcome } from '../../decision/index.js';
 import { OUTCOME_WORDS } from '../words.js';
 import { element, type Markup } from './element.js';
 

@@ -1,5 +1,5 @@
 import { type Lab, srgbSwatch, type Viewing } from '../../colorimetry/index.js';
-import { internalReflectance, kOverS, type Surface } from '../../strength/index.js';
+import { internalReflectance, kOverS, type Surface } from '../../kubelka-munk/index.js';
 import type { Cell, StudyResult } from '../../study/index.js';
 import { type ComparisonRow, comparisonRows } from '../comparison-row.js';
 import { cellCurves, type TintCurves } from '../figures/cell-curves.js';

@@ -1,4 +1,4 @@
-import type { Outcome } from '../../rubout/index.js';
+import type { Outcome } from '../../decision/index.js';
 import type { StudyResult } from '../../study/index.js';
 import { type ComparisonRow, comparisonRows, diagnosisWords, type Estimate } from '../comparison-row.js';
 import { criterionGroups } from '../criterion-group.js';

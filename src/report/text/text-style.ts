@@ -1,5 +1,4 @@
-import type { Outcome } from '../../rubout/index.js';
-
+import type { Outcome } from '../../decision/index.js';
 /** Marks text for a terminal, or leaves it as it is. */
 export interface TextStyle {
   readonly bold: (text: string) => string;

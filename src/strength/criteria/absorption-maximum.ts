@@ -1,5 +1,4 @@
-import { TintladderError } from '../../errors.js';
-import type { Warning } from '../../warning.js';
+import { TintladderError, type Warning } from '../../core/index.js';
 import { assertReachable, type Dilution } from '../dilution.js';
 import { noteSensitivity } from '../sensitivity.js';
 import type { Choice, Solution } from './solution.js';

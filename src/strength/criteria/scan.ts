@@ -1,6 +1,5 @@
-import { findRoot } from '../brent.js';
+import { findMinimum, findRoot } from '../../numeric/internal.js';
 import { type Dilution, factorRange } from '../dilution.js';
-import { findMinimum } from '../golden-section.js';
 
 /** Ratio of neighbouring factors looked at: fine enough to tell two solutions apart, coarse enough to stay quick. */
 const STEP = 1.25;

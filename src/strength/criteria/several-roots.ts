@@ -1,5 +1,5 @@
-import { deltaE2000 } from '../../colorimetry/ciede2000.js';
-import type { Warning } from '../../warning.js';
+import { deltaE2000 } from '../../colorimetry/index.js';
+import type { Warning } from '../../core/index.js';
 import { type Dilution, dilutedLab, labOf } from '../dilution.js';
 
 /**

@@ -1,5 +1,5 @@
-import { deltaE2000 } from '../../colorimetry/ciede2000.js';
-import { TintladderError } from '../../errors.js';
+import { deltaE2000 } from '../../colorimetry/index.js';
+import { TintladderError } from '../../core/index.js';
 import { type Dilution, dilutedLab, factorRange, labOf } from '../dilution.js';
 import { findMinima, scannedFactors, solutionsNear } from './scan.js';
 import { nearestOrClosestInColour } from './several-roots.js';

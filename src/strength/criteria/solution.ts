@@ -1,4 +1,4 @@
-import type { Warning } from '../../warning.js';
+import type { Warning } from '../../core/index.js';
 
 /** What a criterion looked at; kept the same for all replicates of a comparison. */
 export interface Choice {

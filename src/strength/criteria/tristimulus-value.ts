@@ -1,6 +1,5 @@
-import type { Xyz } from '../../colorimetry/tristimulus.js';
-import { TintladderError } from '../../errors.js';
-import type { Warning } from '../../warning.js';
+import type { Xyz } from '../../colorimetry/index.js';
+import { TintladderError, type Warning } from '../../core/index.js';
 import { tristimulusOf } from '../bands.js';
 import { type Dilution, dilutedTristimulus } from '../dilution.js';
 import { findRoots, scannedFactors, solutionsNear } from './scan.js';

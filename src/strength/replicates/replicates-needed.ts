@@ -1,5 +1,5 @@
-import { TintladderError } from '../../errors.js';
-import { studentQuantile } from '../student-t.js';
+import { TintladderError } from '../../core/index.js';
+import { studentQuantile } from '../../numeric/internal.js';
 
 /** What {@link replicatesNeeded} takes; standard deviation and difference in one unit, % for strengths. */
 export interface ReplicatesNeededOptions {

@@ -1,5 +1,4 @@
-import { TintladderError } from '../../errors.js';
-import type { Warning } from '../../warning.js';
+import { TintladderError, type Warning } from '../../core/index.js';
 import { addedAbsorption } from '../colorant-absorption.js';
 import type { Choice } from '../criteria/solution.js';
 import { solveCriterion } from '../criteria/solve.js';

@@ -1,4 +1,4 @@
-import { studentQuantile } from '../student-t.js';
+import { studentQuantile, variance } from '../../numeric/internal.js';
 
 /** 95 % interval of a strength, in % like the strength itself. */
 export interface StrengthInterval {
@@ -43,17 +43,17 @@ export function intervalFromReplicates(
   const shares: { variance: number; degreesOfFreedom: number }[] = [];
   const add = (logs: ReplicateLogs, alone: boolean) => {
     if (logs.length < 2) return;
-    const variance = varianceOf(logs) * (1 / logs.length + (alone ? 1 : 0));
-    shares.push({ variance, degreesOfFreedom: logs.length - 1 });
+    const share = variance(logs) * (1 / logs.length + (alone ? 1 : 0));
+    shares.push({ variance: share, degreesOfFreedom: logs.length - 1 });
   };
   add(reference, trial.length === 1);
   add(trial, reference.length === 1);
   add(white, false);
-  const variance = shares.reduce((sum, share) => sum + share.variance, 0);
-  if (!(Math.sqrt(variance) > ROUNDING)) return undefined;
+  const total = shares.reduce((sum, share) => sum + share.variance, 0);
+  if (!(Math.sqrt(total) > ROUNDING)) return undefined;
   const degreesOfFreedom =
-    1 / shares.reduce((sum, share) => sum + (share.variance / variance) ** 2 / share.degreesOfFreedom, 0);
-  return { ...intervalOf(percent, Math.sqrt(variance), degreesOfFreedom, 'replicates'), degreesOfFreedom };
+    1 / shares.reduce((sum, share) => sum + (share.variance / total) ** 2 / share.degreesOfFreedom, 0);
+  return { ...intervalOf(percent, Math.sqrt(total), degreesOfFreedom, 'replicates'), degreesOfFreedom };
 }
 
 /**
@@ -87,10 +87,4 @@ function intervalOf(
     level: 0.95,
     basis,
   };
-}
-
-/** Variance of a sample, with n - 1. */
-export function varianceOf(values: readonly number[]): number {
-  const mean = values.reduce((sum, value) => sum + value, 0) / values.length;
-  return values.reduce((sum, value) => sum + (value - mean) ** 2, 0) / (values.length - 1);
 }

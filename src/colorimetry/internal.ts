@@ -1,0 +1,3 @@
+export { describeGrid } from './grid.js';
+export { assertSameGrid } from './spectrum.js';
+export { weightingTable } from './weighting.js';

@@ -1,0 +1,35 @@
+import { TintladderError } from './tintladder-error.js';
+
+/**
+ * Refuses the first value that is not a finite number, naming its place.
+ *
+ * Called only after a result came out non-finite or at a boundary, so hot paths pay nothing for it.
+ */
+export function assertFinite(values: Readonly<Record<string, number>>, place: string): void {
+  for (const [name, value] of Object.entries(values)) refuseNonFinite(value, `${place}.${name}`);
+}
+
+/** The same for an array, naming the index. */
+export function assertFiniteArray(values: ArrayLike<number>, place: string): void {
+  for (let i = 0; i < values.length; i++) refuseNonFinite(values[i], `${place}[${i}]`);
+}
+
+/** The same for one value. */
+export function refuseNonFinite(value: unknown, place: string): void {
+  if (!Number.isFinite(value)) {
+    throw new TintladderError('not-finite', { place, seen: value, expected: 'a finite number' });
+  }
+}
+
+/** Refuses the first option that is not a positive number. */
+export function assertPositive(options: Readonly<Record<string, number>>): void {
+  for (const [name, value] of Object.entries(options)) {
+    if (!(value > 0 && value < Infinity)) {
+      throw new TintladderError('invalid-option', {
+        place: `options.${name}`,
+        seen: value,
+        expected: 'a positive number',
+      });
+    }
+  }
+}

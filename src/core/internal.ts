@@ -1,0 +1,3 @@
+export { assertFinite, assertFiniteArray, assertPositive, refuseNonFinite } from './finite.js';
+export { asReadings } from './readings.js';
+export { assertRows, rowsOutput } from './rows.js';

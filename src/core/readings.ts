@@ -1,0 +1,10 @@
+import { TintladderError } from './tintladder-error.js';
+
+/** One reading or several, as a list. */
+export function asReadings<Colour extends object>(given: Colour | readonly Colour[], name: string): readonly Colour[] {
+  const readings = Array.isArray(given) ? (given as readonly Colour[]) : [given as Colour];
+  if (readings.length === 0) {
+    throw new TintladderError('empty', { place: name, seen: 'an empty list', expected: 'one reading or more' });
+  }
+  return readings;
+}

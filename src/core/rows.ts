@@ -1,0 +1,32 @@
+import { TintladderError } from './tintladder-error.js';
+
+/**
+ * The number of rows in a row-major array.
+ *
+ * @throws TintladderError `empty`; `not-a-multiple` if the last row is incomplete
+ */
+export function assertRows(values: Float64Array, stride: number, place: string): number {
+  if (values.length === 0) {
+    throw new TintladderError('empty', { place: `${place}.length`, seen: 0, expected: 'one row or more' });
+  }
+  if (values.length % stride !== 0) {
+    throw new TintladderError('not-a-multiple', {
+      place: `${place}.length`,
+      seen: values.length,
+      expected: `a multiple of ${stride}`,
+    });
+  }
+  return values.length / stride;
+}
+
+/**
+ * The caller's output array, or a new one.
+ *
+ * @throws TintladderError `wrong-length`
+ */
+export function rowsOutput(out: Float64Array | undefined, length: number): Float64Array {
+  if (out && out.length !== length) {
+    throw new TintladderError('wrong-length', { place: 'out.length', seen: out.length, expected: `${length}` });
+  }
+  return out ?? new Float64Array(length);
+}

@@ -1,0 +1,32 @@
+import { TintladderError } from '../core/index.js';
+
+/** Both ends of an interval, in the unit of the figure. */
+export interface Interval {
+  readonly low: number;
+  readonly high: number;
+}
+
+/**
+ * Refuses an interval of negative width, with an end that is no finite number, or that does not hold the value.
+ *
+ * @throws TintladderError `invalid-interval`
+ */
+export function assertInterval(value: number, { low, high }: Interval): void {
+  for (const [name, end] of Object.entries({ low, high })) {
+    if (!Number.isFinite(end)) {
+      const expected = 'a finite number';
+      throw new TintladderError('invalid-interval', { place: `interval.${name}`, seen: end, expected });
+    }
+  }
+  if (low > high) {
+    const expected = `an end at or above the lower one, ${low},`;
+    throw new TintladderError('invalid-interval', { place: 'interval.high', seen: high, expected });
+  }
+  if (value < low || value > high) {
+    throw new TintladderError('invalid-interval', {
+      place: 'value',
+      seen: value,
+      expected: `a figure inside its interval, ${low} to ${high},`,
+    });
+  }
+}

@@ -1,0 +1,32 @@
+import { TintladderError } from '../core/index.js';
+
+/** A bound on a quantity, in the unit of the quantity: from below, from above, or both. */
+export interface Limit {
+  readonly lower?: number;
+  readonly upper?: number;
+}
+
+/**
+ * Refuses a limit without bounds, with a bound that is no finite number, or with `lower` above `upper`.
+ *
+ * @throws TintladderError `invalid-limit`
+ */
+export function assertLimit({ lower, upper }: Limit): void {
+  if (lower === undefined && upper === undefined) {
+    throw new TintladderError('invalid-limit', {
+      place: 'limit',
+      seen: 'without bounds',
+      expected: 'a lower bound, an upper bound or both',
+    });
+  }
+  for (const [name, bound] of Object.entries({ lower, upper })) {
+    if (bound !== undefined && !Number.isFinite(bound)) {
+      const expected = 'a finite number, or no such bound,';
+      throw new TintladderError('invalid-limit', { place: `limit.${name}`, seen: bound, expected });
+    }
+  }
+  if (lower !== undefined && upper !== undefined && lower > upper) {
+    const expected = `a bound at or below the upper one, ${upper},`;
+    throw new TintladderError('invalid-limit', { place: 'limit.lower', seen: lower, expected });
+  }
+}

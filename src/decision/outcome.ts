@@ -1,0 +1,22 @@
+import { TintladderError } from '../core/index.js';
+
+/** What a figure with its interval says about a limit. */
+export const OUTCOMES = ['meets', 'fails', 'undecided'] as const;
+
+/** One of {@link OUTCOMES}. */
+export type Outcome = (typeof OUTCOMES)[number];
+
+/**
+ * The worst of several outcomes: one that fails decides, and one that is undecided keeps the whole undecided.
+ *
+ * @param outcomes - one or more
+ * @returns `fails` if any fails, otherwise `undecided` if any is undecided, otherwise `meets`
+ * @throws TintladderError `empty` without any outcome, since nothing that was not judged meets a limit
+ * @example worstOutcome(['meets', 'undecided', 'meets']) // 'undecided'
+ */
+export function worstOutcome(outcomes: readonly Outcome[]): Outcome {
+  if (outcomes.length === 0) {
+    throw new TintladderError('empty', { place: 'outcomes', seen: 'an empty list', expected: 'one outcome or more' });
+  }
+  return outcomes.includes('fails') ? 'fails' : outcomes.includes('undecided') ? 'undecided' : 'meets';
+}

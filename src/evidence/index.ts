@@ -1,0 +1,1 @@
+export * from '../decision/index.js';

@@ -1,0 +1,1 @@
+export { lengthInterval } from './length-interval.js';

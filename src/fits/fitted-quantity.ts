@@ -1,0 +1,49 @@
+import type { Warning } from '../core/index.js';
+import type { Bounds } from './profile-interval.js';
+
+/** A figure that a fit gives, with its 95 % interval. */
+export interface FittedQuantity {
+  readonly value: number;
+  /** 95 % profile-likelihood interval; absent where the data leave one end open, which a warning says. */
+  readonly interval?: { readonly low: number; readonly high: number };
+  /** True where the figure lies beyond the first or last step that was read, so that the curve had to be prolonged to it. */
+  readonly extrapolated: boolean;
+}
+
+/** Puts a figure together and says what a reader must know of it. */
+export function fittedQuantity(
+  name: string,
+  value: number,
+  bounds: Bounds,
+  range?: { readonly first: number; readonly last: number; readonly axis: string },
+): { readonly quantity: FittedQuantity; readonly warnings: readonly Warning[] } {
+  const warnings: Warning[] = [];
+  const extrapolated = range !== undefined && (value < range.first || value > range.last);
+  if (range && extrapolated) {
+    const [edge, word] = value > range.last ? [range.last, 'last'] : [range.first, 'first'];
+    warnings.push({
+      code: 'extrapolated',
+      place: name,
+      message: `The ${name}, ${format(value)}, lies outside the ladder: ${edge} was the ${word} ${range.axis} read.`,
+    });
+  }
+  const { low, high } = bounds;
+  if (low !== undefined && high !== undefined)
+    return { quantity: { value, interval: { low, high }, extrapolated }, warnings };
+  const known =
+    low !== undefined
+      ? `at least ${format(low)}, without an upper bound`
+      : high !== undefined
+        ? `at most ${format(high)}, without a lower bound`
+        : 'not bounded at all';
+  warnings.push({
+    code: 'interval-open',
+    place: name,
+    message: `At 95 % confidence the data show the ${name} to be ${known}.`,
+  });
+  return { quantity: { value, extrapolated }, warnings };
+}
+
+function format(value: number): string {
+  return String(Number(value.toPrecision(4)));
+}

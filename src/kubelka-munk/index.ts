@@ -1,0 +1,19 @@
+export { contrastRatio } from './contrast-ratio.js';
+export { type Film, type FilmSpectra, filmReflectance, filmSpectrum } from './film.js';
+export {
+  type FilmCoefficientSpectra,
+  type FilmCoefficients,
+  type FilmPair,
+  type FilmPairSpectra,
+  filmCoefficientSpectra,
+  filmCoefficients,
+} from './film-coefficients.js';
+export {
+  type FilmAndReflectivity,
+  type FilmAndReflectivitySpectra,
+  filmCoefficientSpectraFromReflectivity,
+  filmCoefficientsFromReflectivity,
+} from './film-from-reflectivity.js';
+export { type HidingFilm, type HidingOptions, type HidingThickness, hidingThickness, spreadingRate } from './hiding.js';
+export { kOverS, kOverSBatch, reflectanceFromKOverS } from './kubelka-munk.js';
+export { externalReflection, internalReflectance, measuredReflectance, type Surface } from './saunderson.js';

@@ -1,0 +1,10 @@
+export { findRoot } from './brent.js';
+export { difference, multiply, product, subtract } from './double-double.js';
+export { findMinimum } from './golden-section.js';
+export { incompleteBeta, logBeta } from './incomplete-beta.js';
+export { interpolateLagrange, spreadLagrange } from './lagrange.js';
+export { mean, meanRow, squaresAroundMean, variance } from './moments.js';
+export { quadraticForm } from './quadratic-form.js';
+export { refineBySpline } from './spline.js';
+export { interpolateSprague } from './sprague.js';
+export { fisherQuantile, studentQuantile } from './student-t.js';

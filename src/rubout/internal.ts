@@ -1,0 +1,1 @@
+export { differenceScatter } from './difference-interval.js';

@@ -1,0 +1,2 @@
+export { type Bands, spectralBands, tristimulusBands } from './bands.js';
+export { absorptionOf } from './colorant-absorption.js';

@@ -1,0 +1,134 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { createSpectrum } from '../../src/colorimetry/index.js';
+import {
+  externalReflection,
+  internalReflectance,
+  measuredReflectance,
+  type Surface,
+} from '../../src/strength/index.js';
+import { absoluteError, exact } from '../strength/exact.js';
+
+const SEED = 20261;
+const fraction = (max: number) => fc.double({ min: 0, max, noNaN: true });
+const surfaces: fc.Arbitrary<Surface> = fc.record({
+  external: fraction(0.2),
+  internal: fraction(0.99),
+  specular: fc.constantFrom('included' as const, 'excluded' as const),
+});
+const PAINT: Surface = { external: 0.04, internal: 0.6, specular: 'included' };
+
+describe(`against arithmetic of 100 digits (seed ${SEED})`, () => {
+  test('inward, from just above k1 to 1', () => {
+    fc.assert(
+      fc.property(surfaces, fraction(1), fraction(14), (surface, share, digits) => {
+        const floor = surface.specular === 'included' ? surface.external : 0;
+        const measured = floor + (1 - floor) * share * 10 ** -digits;
+        fc.pre(measured > floor);
+        const [Rm, k1, k2] = [measured, surface.external, surface.internal].map(exact);
+        const truth =
+          surface.specular === 'included'
+            ? Rm.sub(k1).div(exact(1).sub(k1).sub(k2).add(k2.mul(Rm)))
+            : Rm.div(exact(1).sub(k1).mul(exact(1).sub(k2)).add(k2.mul(Rm)));
+        expect(absoluteError(internalReflectance(measured, surface), truth)).toBeLessThanOrEqual(1e-14);
+      }),
+      { seed: SEED, numRuns: 300 },
+    );
+  });
+
+  test('outward, from 0 to 1', () => {
+    fc.assert(
+      fc.property(surfaces, fraction(1), (surface, internal) => {
+        const [Ri, k1, k2] = [internal, surface.external, surface.internal].map(exact);
+        const out = exact(1)
+          .sub(k1)
+          .mul(exact(1).sub(k2))
+          .mul(Ri)
+          .div(exact(1).sub(k2.mul(Ri)));
+        const truth = surface.specular === 'included' ? k1.add(out) : out;
+        expect(absoluteError(measuredReflectance(internal, surface), truth)).toBeLessThanOrEqual(1e-14);
+      }),
+      { seed: SEED, numRuns: 300 },
+    );
+  });
+});
+
+test(`round trip (seed ${SEED})`, () => {
+  fc.assert(
+    fc.property(surfaces, fc.double({ min: 1e-6, max: 1, noNaN: true }), (surface, internal) => {
+      const back = internalReflectance(measuredReflectance(internal, surface), surface);
+      // k1 added and taken away again costs the digits below one step of a double at k1, times the slope 1 / (1 - k2).
+      expect(Math.abs(back - internal)).toBeLessThanOrEqual(4e-16 / (1 - surface.internal));
+    }),
+    { seed: SEED, numRuns: 500 },
+  );
+});
+
+test('the two specular modes differ by k1', () => {
+  const measured = measuredReflectance(0.3, PAINT) - measuredReflectance(0.3, { ...PAINT, specular: 'excluded' });
+  expect(measured).toBeCloseTo(0.04, 15);
+});
+
+test('without surface reflection nothing changes, and a perfect diffuser stays one', () => {
+  expect(internalReflectance(0.37, { external: 0, internal: 0, specular: 'included' })).toBe(0.37);
+  expect(internalReflectance(1, PAINT)).toBeCloseTo(1, 15);
+});
+
+test('a spectrum is corrected wavelength by wavelength', () => {
+  const spectrum = createSpectrum({ start: 400, interval: 10, values: [0.3, 0.5], scale: 'fraction' });
+  const internal = internalReflectance(spectrum, PAINT);
+  expect(Array.from(internal.values)).toEqual([0.3, 0.5].map((value) => internalReflectance(value, PAINT)));
+  expect(internal.start).toBe(400);
+  expect(measuredReflectance(internal, PAINT).values[1]).toBeCloseTo(0.5, 15);
+});
+
+describe('refused', () => {
+  test('a reading at or below k1 with specular included, with its wavelength', () => {
+    const spectrum = createSpectrum({ start: 400, interval: 10, values: [0.3, 0.04, 0.03], scale: 'fraction' });
+    expect(() => internalReflectance(spectrum, PAINT)).toThrow(
+      expect.objectContaining({ code: 'no-internal-reflectance', place: 'measured reflectance at 410 nm', seen: 0.04 }),
+    );
+    expect(() => internalReflectance(0.01, PAINT)).toThrow(
+      expect.objectContaining({ code: 'no-internal-reflectance', place: 'measured reflectance' }),
+    );
+  });
+
+  test.each([
+    [-0.1, 'reflectance-out-of-range'],
+    [Number.NaN, 'not-finite'],
+  ])('a reflectance of %d', (value, code) => {
+    expect(() => internalReflectance(value, PAINT)).toThrow(
+      expect.objectContaining({ code, place: 'measured reflectance' }),
+    );
+    expect(() => measuredReflectance(value, PAINT)).toThrow(
+      expect.objectContaining({ code, place: 'internal reflectance' }),
+    );
+  });
+
+  test('an internal reflectance at or above 1/k2', () => {
+    const surface: Surface = { external: 0.04, internal: 0.5, specular: 'included' };
+    for (const value of [2, 2.5]) {
+      expect(() => measuredReflectance(value, surface)).toThrow(
+        expect.objectContaining({ code: 'reflectance-out-of-range', place: 'internal reflectance' }),
+      );
+    }
+  });
+
+  test.each([
+    [{ ...PAINT, external: 1 }, 'surface.external'],
+    [{ ...PAINT, external: -0.01 }, 'surface.external'],
+    [{ ...PAINT, internal: 1 }, 'surface.internal'],
+    [{ ...PAINT, internal: Number.NaN }, 'surface.internal'],
+    [{ ...PAINT, specular: 'SCI' as 'included' }, 'surface.specular'],
+  ])('the surface %o', (surface, place) => {
+    expect(() => internalReflectance(0.5, surface)).toThrow(expect.objectContaining({ code: 'invalid-option', place }));
+    expect(() => measuredReflectance(0.5, surface)).toThrow(expect.objectContaining({ code: 'invalid-option', place }));
+  });
+
+  test.each([
+    [0.9, 'out-of-range'],
+    [Number.NaN, 'not-finite'],
+  ])('a refractive index of %d', (index, code) => {
+    expect(() => externalReflection(index)).toThrow(expect.objectContaining({ code, place: 'refractiveIndex' }));
+  });
+});
