@@ -10,7 +10,7 @@ import deltaE from 'delta-e';
 
 const folder = process.argv[2] ?? 'dist';
 const entry = (name) => pathToFileURL(`${folder}/${name}.js`).href;
-const { D65_10, createSpectrum, deltaE2000, deltaE2000Batch, labBatch, labFromSpectrum } = await import(
+const { D65_10, createSpectrum, deltaE2000, deltaE2000Rows, labRows, labFromSpectrum } = await import(
   entry('colorimetry')
 );
 
@@ -73,7 +73,7 @@ const single = (make, difference) => {
 };
 const culori = differenceCiede2000();
 const differences = race(PAIRS, [
-  { name: 'deltaE2000Batch', run: () => deltaE2000Batch(references, samples, out) },
+  { name: 'deltaE2000Rows', run: () => deltaE2000Rows(references, samples, out) },
   {
     name: 'deltaE2000',
     run: single(
@@ -105,7 +105,7 @@ const SPECTRA = 5_000;
 const values = Float64Array.from({ length: BANDS * SPECTRA }, () => 0.02 + 0.9 * random());
 const labs = new Float64Array(3 * SPECTRA);
 const spectra = Array.from({ length: SPECTRA }, (_, i) =>
-  createSpectrum({ start: 400, interval: 10, values: values.subarray(BANDS * i, BANDS * (i + 1)), scale: 'fraction' }),
+  createSpectrum({ start: 400, step: 10, values: values.subarray(BANDS * i, BANDS * (i + 1)), scale: 'fraction' }),
 );
 let sink = 0;
 const conversions = race(SPECTRA, [
@@ -117,7 +117,7 @@ const conversions = race(SPECTRA, [
       sink += sum;
     },
   },
-  { name: 'labBatch', run: () => labBatch(values, { start: 400, interval: 10, count: BANDS }, D65_10, labs) },
+  { name: 'labRows', run: () => labRows(values, { start: 400, step: 10, count: BANDS }, D65_10, labs) },
   {
     name: 'labFromSpectrum',
     run: () => {

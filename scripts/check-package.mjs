@@ -26,7 +26,7 @@ import * as all from 'tintladder';
 
 const USE = `
 const tint = (amount) => createSpectrum({
-  start: 400, interval: 10, scale: 'fraction',
+  start: 400, step: 10, scale: 'fraction',
   values: Array.from({ length: 31 }, (_, i) => {
     const ratio = 0.01 + amount * Math.exp(-(((i - 20) / 6) ** 2));
     return 1 / (1 + ratio + Math.sqrt(ratio * ratio + 2 * ratio));
@@ -92,7 +92,7 @@ console.log('require: ΔE00', deltaE2000({ L: 50, a: 2.6772, b: -79.7751 }, { L:
   writeFileSync(
     join(folder, 'use.ts'),
     `${IMPORTS}
-const white = createSpectrum({ start: 400, interval: 10, values: [0.5, 0.6], scale: 'fraction' });
+const white = createSpectrum({ start: 400, step: 10, values: [0.5, 0.6], scale: 'fraction' });
 const percent: number = relativeTintingStrength(white, [white], { criterion: 'absorption-maximum', viewing: D65_10 }).percent;
 const L: number = labFromSpectrum(white, D65_10).L;
 export const used = [percent, L, fitGrindCurve, assessRubOut, readMeasurements, evaluateStudy, renderMarkdown, all, TintladderError];

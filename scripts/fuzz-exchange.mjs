@@ -75,7 +75,7 @@ for (let i = 0; i < cases; i++) {
   }
   let code = 'readings';
   if (outcome instanceof TintladderError) {
-    if (!/\b(line|byte) \d+|^the file$/.test(outcome.place)) fail(outcome);
+    if (!/\b(line|byte) \d+|^the file$/.test(outcome.path)) fail(outcome);
     code = outcome.code;
   } else if (outcome instanceof Error) fail(outcome);
   else {

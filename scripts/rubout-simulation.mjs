@@ -5,8 +5,8 @@
 import { argv } from 'node:process';
 import { fileURLToPath } from 'node:url';
 
-const GRID = { start: 400, interval: 10 };
-const WAVELENGTHS = Array.from({ length: 31 }, (_, i) => GRID.start + i * GRID.interval);
+const GRID = { start: 400, step: 10 };
+const WAVELENGTHS = Array.from({ length: 31 }, (_, i) => GRID.start + i * GRID.step);
 const SURFACE = { external: 0.04, internal: 0.6, specular: 'included' };
 
 const bell = (centre, width) => (nm) => Math.exp(-(((nm - centre) / width) ** 2));

@@ -43,7 +43,7 @@ function reduction(pigment, amount) {
   const values = wavelengths.map((w) =>
     measuredReflectance(reflectanceFromKOverS(white(w) + amount * pigment(w)), surface),
   );
-  return createSpectrum({ start: 400, interval: 10, values, scale: 'fraction' });
+  return createSpectrum({ start: 400, step: 10, values, scale: 'fraction' });
 }
 
 /** Strength from Lab less the spectral figure by the same criterion, in points of %. */

@@ -7,7 +7,7 @@ const asElement = (svg) =>
 
 /** Reflectance over wavelength; each curve is named at its end. */
 export function reflectanceChart(curves) {
-  const wavelength = ({ start, interval }, band) => start + interval * band;
+  const wavelength = ({ start, step }, band) => start + step * band;
   const described = curves.map(({ name, spectrum }) => {
     const lowest = spectrum.values.indexOf(Math.min(...spectrum.values));
     return `${name}: lowest with ${fixed(100 * spectrum.values[lowest], 1)} % at ${wavelength(spectrum, lowest)} nm.`;

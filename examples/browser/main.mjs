@@ -79,8 +79,8 @@ function open(content, name, choice) {
       throw new Error(
         'The file holds colour values without spectra; strength and rub-out are computed from spectra here.',
       );
-    const { start, interval, values } = readings[0].spectrum;
-    const grid = `${start} to ${start + interval * (values.length - 1)} nm in steps of ${interval}`;
+    const { start, step, values } = readings[0].spectrum;
+    const grid = `${start} to ${start + step * (values.length - 1)} nm in steps of ${step}`;
     const notes = warnings.map(({ message }) => ` ${message}`).join('');
     $('file-note').textContent = `${readings.length} spectra from ${name}, ${grid}.${notes}`;
     showRoles(choice);

@@ -32,7 +32,7 @@ function attempt<T>(place: string, expected: string, action: () => T): T {
   } catch (error) {
     if (error instanceof TintladderError) throw error;
     const seen = error instanceof Error ? error.message : String(error);
-    throw new TintladderError('file-access', { place, seen, expected });
+    throw new TintladderError('file-access', { path: place, received: seen, expected });
   }
 }
 
@@ -49,7 +49,7 @@ async function readExport(path: string): Promise<Export> {
   const read = size > LARGE ? readLarge(path, size) : readMeasurements(readFileSync(path));
   const { measurements, warnings } = await read;
   const name = relative('', path);
-  const placed = warnings.map((warning) => ({ ...warning, place: warning.place ? `${name}, ${warning.place}` : name }));
+  const placed = warnings.map((warning) => ({ ...warning, path: warning.path ? `${name}, ${warning.path}` : name }));
   return { measurements, warnings: placed };
 }
 
@@ -75,7 +75,7 @@ async function inFile<T>(path: string, action: () => T | Promise<T>): Promise<T>
     return await action();
   } catch (error) {
     if (!(error instanceof TintladderError) || error.code === 'file-access') throw error;
-    throw new TintladderError(error.code, { ...error, place: `${path}, ${error.place}` });
+    throw new TintladderError(error.code, { ...error, path: `${path}, ${error.path}` });
   }
 }
 

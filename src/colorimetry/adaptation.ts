@@ -1,4 +1,4 @@
-import type { Xyz } from './tristimulus.js';
+import type { Xyz } from './xyz-from-spectrum.js';
 
 /** Cone-like responses of the Bradford transform: rows of the matrix and of its inverse. */
 const BRADFORD = [

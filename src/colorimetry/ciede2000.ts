@@ -52,10 +52,10 @@ export function deltaE2000(reference: Lab, sample: Lab, options = REFERENCE_COND
  * @example
  * const references = Float64Array.of(50, 2.6772, -79.7751, 50, 2.5, 0);
  * const samples = Float64Array.of(50, 0, -82.7485, 58, 24, 15);
- * deltaE2000Batch(references, samples)[1] // 19.4535
+ * deltaE2000Rows(references, samples)[1] // 19.4535
  * @see ISO/CIE 11664-6
  */
-export function deltaE2000Batch(
+export function deltaE2000Rows(
   references: Float64Array,
   samples: Float64Array,
   out?: Float64Array,
@@ -64,8 +64,8 @@ export function deltaE2000Batch(
   const pairs = assertRows(references, 3, 'references');
   if (samples.length !== references.length) {
     throw new TintladderError('wrong-length', {
-      place: 'samples.length',
-      seen: samples.length,
+      path: 'samples.length',
+      received: samples.length,
       expected: `the length of the references, ${references.length},`,
     });
   }

@@ -2,9 +2,9 @@ import { assertFinite } from '../core/internal.js';
 import { cubeRoot } from './cube-root.js';
 import { assertLab } from './finite-lab.js';
 import { gridOf, type Spectrum } from './spectrum.js';
-import { tristimulus, type Xyz } from './tristimulus.js';
 import type { Viewing } from './viewing.js';
 import { weightingTable } from './weighting.js';
+import { type Xyz, xyzFromSpectrum } from './xyz-from-spectrum.js';
 
 /** CIELAB coordinates L*, a*, b*. They belong to the white they were computed with. */
 export interface Lab {
@@ -23,8 +23,8 @@ function compress(ratio: number): number {
   return ratio > JOIN ? cubeRoot(ratio) : SLOPE * ratio + OFFSET;
 }
 
-function assertXyz({ X, Y, Z }: Xyz, place: string): void {
-  assertFinite({ X, Y, Z }, place);
+function assertXyz({ X, Y, Z }: Xyz, path: string): void {
+  assertFinite({ X, Y, Z }, path);
 }
 
 function expand(f: number): number {
@@ -91,9 +91,9 @@ export function xyzFromLab(lab: Lab, white: Xyz): Xyz {
  * @param viewing - illuminant and observer
  * @returns L*, a*, b* under the white of `viewing`
  * @throws TintladderError `unknown-illuminant`, `unknown-observer`, `illuminant-range`
- * @example labFromSpectrum(createSpectrum({ start: 400, interval: 10, values: Array(31).fill(1), scale: 'fraction' }), D65_10).L // 100
+ * @example labFromSpectrum(createSpectrum({ start: 400, step: 10, values: Array(31).fill(1), scale: 'fraction' }), D65_10).L // 100
  * @see CIE 015:2018, 7.1; ISO/CIE 11664-4
  */
 export function labFromSpectrum(spectrum: Spectrum, viewing: Viewing): Lab {
-  return labFromXyz(tristimulus(spectrum, viewing), weightingTable(viewing, gridOf(spectrum)).white);
+  return labFromXyz(xyzFromSpectrum(spectrum, viewing), weightingTable(viewing, gridOf(spectrum)).white);
 }

@@ -19,8 +19,8 @@ import type { Illuminant } from './viewing.js';
 export function daylightIlluminant(temperature: number): Illuminant {
   if (!(temperature >= 4000 && temperature <= 25000)) {
     throw new TintladderError('out-of-range', {
-      place: 'temperature',
-      seen: temperature,
+      path: 'temperature',
+      received: temperature,
       expected: 'a colour temperature from 4000 to 25000 K',
     });
   }
@@ -37,7 +37,7 @@ export function daylightIlluminant(temperature: number): Illuminant {
   return {
     name: `daylight ${temperature} K`,
     start: wavelengths[0],
-    interval: 5,
+    step: 5,
     values: S0.map((s0, i) => s0 + M1 * S1[i] + M2 * S2[i]),
     source: 'CIE 015:2018, daylight components S0, S1, S2',
   };

@@ -34,8 +34,8 @@ const APPLICATIONS = {
 export function deltaE94(reference: Lab, sample: Lab, { application = 'graphic-arts' }: DeltaE94Options = {}): number {
   if (!Object.hasOwn(APPLICATIONS, application)) {
     throw new TintladderError('invalid-option', {
-      place: 'options.application',
-      seen: application,
+      path: 'options.application',
+      received: application,
       expected: "'graphic-arts' or 'textiles'",
     });
   }

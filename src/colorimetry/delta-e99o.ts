@@ -34,9 +34,9 @@ function din99o({ L, a, b }: Lab): { L: number; e: number; f: number } {
 export function deltaE99o(reference: Lab, sample: Lab): number {
   const r = din99o(reference);
   const s = din99o(sample);
-  for (const [place, { L }] of Object.entries({ reference, sample })) {
+  for (const [path, { L }] of Object.entries({ reference, sample })) {
     if (L <= DARKEST) {
-      throw new TintladderError('out-of-range', { place: `${place}.L`, seen: L, expected: 'a lightness above -256' });
+      throw new TintladderError('out-of-range', { path: `${path}.L`, received: L, expected: 'a lightness above -256' });
     }
   }
   return finiteDifference(Math.hypot(s.L - r.L, s.e - r.e, s.f - r.f), reference, sample);

@@ -7,8 +7,8 @@ interface Coordinates {
 }
 
 /** Refuses a coordinate of CIELAB that is no finite number: each is looked for, so an object that lacks one is refused too. */
-export function assertLab({ L, a, b }: Coordinates, place: string): void {
-  assertFinite({ L, a, b }, place);
+export function assertLab({ L, a, b }: Coordinates, path: string): void {
+  assertFinite({ L, a, b }, path);
 }
 
 /** Passes a difference on if it is finite; if not, refuses the coordinate that made it so. */

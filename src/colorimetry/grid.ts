@@ -1,9 +1,9 @@
 import { TintladderError } from '../core/index.js';
 
-/** An even wavelength grid: `count` readings from `start`, `interval` apart; both in nm. */
+/** An even wavelength grid: `count` readings from `start`, `step` apart; both in nm. */
 export interface Grid {
   readonly start: number;
-  readonly interval: number;
+  readonly step: number;
   readonly count: number;
 }
 
@@ -12,18 +12,18 @@ export const SHORTEST_WAVELENGTH = 360;
 export const LONGEST_WAVELENGTH = 830;
 
 /**
- * Refuses a grid that the weighting tables can't serve: fewer than two readings, an interval outside 1-20 nm, or
+ * Refuses a grid that the weighting tables can't serve: fewer than two readings, a step outside 1-20 nm, or
  * readings outside 360-830 nm.
  */
-export function assertGrid({ start, interval, count }: Grid): void {
-  const bad = (place: string, seen: number, expected: string, mend?: string) =>
-    new TintladderError('grid-invalid', { place, seen, expected, mend });
+export function assertGrid({ start, step, count }: Grid): void {
+  const bad = (path: string, received: number, expected: string, hint?: string) =>
+    new TintladderError('grid-invalid', { path, received, expected, hint });
   if (!Number.isInteger(count) || count < 2) throw bad('grid.count', count, 'a count of two or more');
-  if (!(interval >= 1 && interval <= 20)) throw bad('grid.interval', interval, 'an interval from 1 to 20 nm');
+  if (!(step >= 1 && step <= 20)) throw bad('grid.step', step, 'a step from 1 to 20 nm');
   if (!(start >= SHORTEST_WAVELENGTH)) {
     throw bad('grid.start', start, 'a wavelength of 360 nm or more', 'Leave out the readings below 360 nm.');
   }
-  const end = start + (count - 1) * interval;
+  const end = start + (count - 1) * step;
   // Intervals such as 10/3 nm add up with rounding; a millionth of a nanometre is far below any instrument's scale.
   if (!(end <= LONGEST_WAVELENGTH + 1e-6)) {
     throw bad('grid.end', end, 'a wavelength of 830 nm or less', 'Leave out the readings above 830 nm.');
@@ -31,6 +31,6 @@ export function assertGrid({ start, interval, count }: Grid): void {
 }
 
 /** One text for each grid, for caches and messages: `400-700/10 nm`. */
-export function describeGrid({ start, interval, count }: Grid): string {
-  return `${start}-${start + (count - 1) * interval}/${interval} nm`;
+export function describeGrid({ start, step, count }: Grid): string {
+  return `${start}-${start + (count - 1) * step}/${step} nm`;
 }

@@ -8,10 +8,10 @@ import { ILLUMINANT_C } from './tables/illuminant-c.js';
 import { ILLUMINANT_D65 } from './tables/illuminant-d65.js';
 import type { Illuminant, IlluminantName } from './viewing.js';
 
-/** Relative power inside 360-830 nm at the whole nanometres at which it is to be summed, `interval` nm apart. */
+/** Relative power inside 360-830 nm at the whole nanometres at which it is to be summed, `step` nm apart. */
 export interface SummedPower {
   readonly start: number;
-  readonly interval: number;
+  readonly step: number;
   readonly values: Float64Array;
 }
 
@@ -29,8 +29,8 @@ export function summedPower(illuminant: IlluminantName | Illuminant): SummedPowe
   if (typeof illuminant === 'object' && illuminant !== null) return sum(checked(illuminant));
   if (Object.hasOwn(ILLUMINANTS, illuminant)) return sum(named(illuminant));
   throw new TintladderError('unknown-illuminant', {
-    place: 'viewing.illuminant',
-    seen: illuminant,
+    path: 'viewing.illuminant',
+    received: illuminant,
     expected: `one of ${Object.keys(ILLUMINANTS).join(', ')}, or a table of your own,`,
   });
 }
@@ -55,44 +55,44 @@ function named(name: IlluminantName): Illuminant {
   }
 }
 
-function sum({ start, interval, values, kind = 'continuous' }: Illuminant): SummedPower {
-  const end = start + (values.length - 1) * interval;
-  const step = kind === 'lines' ? interval : 1;
+function sum({ start, step, values, kind = 'continuous' }: Illuminant): SummedPower {
+  const end = start + (values.length - 1) * step;
+  const summed = kind === 'lines' ? step : 1;
   const origin = Math.ceil(start);
-  const first = origin + step * Math.max(0, Math.ceil((SHORTEST_WAVELENGTH - origin) / step));
-  const count = Math.floor((Math.min(end, LONGEST_WAVELENGTH) - first) / step) + 1;
+  const first = origin + summed * Math.max(0, Math.ceil((SHORTEST_WAVELENGTH - origin) / summed));
+  const count = Math.floor((Math.min(end, LONGEST_WAVELENGTH) - first) / summed) + 1;
   const power = new Float64Array(Math.max(0, count));
   for (let i = 0; i < power.length; i++) {
-    const position = (first + i * step - start) / interval;
+    const position = (first + i * summed - start) / step;
     const left = Math.min(Math.floor(position), values.length - 2);
     power[i] = values[left] + (position - left) * (values[left + 1] - values[left]);
   }
-  return { start: first, interval: step, values: power };
+  return { start: first, step: summed, values: power };
 }
 
 function checked(illuminant: Illuminant): Illuminant {
-  const { start, interval, values, kind = 'continuous' } = illuminant;
-  const whole = kind === 'continuous' || (Number.isInteger(start) && Number.isInteger(interval));
-  if (!(Number.isFinite(start) && interval > 0 && values.length >= 2 && whole)) {
+  const { start, step, values, kind = 'continuous' } = illuminant;
+  const whole = kind === 'continuous' || (Number.isInteger(start) && Number.isInteger(step));
+  if (!(Number.isFinite(start) && step > 0 && values.length >= 2 && whole)) {
     throw new TintladderError('grid-invalid', {
-      place: 'viewing.illuminant',
-      seen: `${values.length} values from ${start} nm every ${interval} nm`,
+      path: 'viewing.illuminant',
+      received: `${values.length} values from ${start} nm every ${step} nm`,
       expected: 'an even grid of two values or more (in whole nanometres for a spectrum of lines)',
     });
   }
   let total = 0;
   for (let i = 0; i < values.length; i++) {
-    const place = `viewing.illuminant at ${start + i * interval} nm`;
+    const path = `viewing.illuminant at ${start + i * step} nm`;
     if (!Number.isFinite(values[i])) {
-      throw new TintladderError('not-finite', { place, seen: values[i], expected: 'a finite power' });
+      throw new TintladderError('not-finite', { path, received: values[i], expected: 'a finite power' });
     }
     if (values[i] < 0) {
-      throw new TintladderError('out-of-range', { place, seen: values[i], expected: 'a power of 0 or more' });
+      throw new TintladderError('out-of-range', { path, received: values[i], expected: 'a power of 0 or more' });
     }
     total += values[i];
   }
   if (total === 0) {
-    throw new TintladderError('out-of-range', { place: 'viewing.illuminant', seen: 0, expected: 'some power' });
+    throw new TintladderError('out-of-range', { path: 'viewing.illuminant', received: 0, expected: 'some power' });
   }
   return illuminant;
 }
@@ -100,14 +100,14 @@ function checked(illuminant: Illuminant): Illuminant {
 function fromTable(name: string, table: string, column = 1, kind?: Illuminant['kind']): Illuminant {
   const columns = parseColumns(table);
   const [[start, next]] = columns;
-  return { name, start, interval: next - start, values: columns[column], kind };
+  return { name, start, step: next - start, values: columns[column], kind };
 }
 
 function everyNanometre(name: string, power: (wavelength: number) => number): Illuminant {
   const values = Float64Array.from({ length: LONGEST_WAVELENGTH - SHORTEST_WAVELENGTH + 1 }, (_, i) =>
     power(SHORTEST_WAVELENGTH + i),
   );
-  return { name, start: SHORTEST_WAVELENGTH, interval: 1, values };
+  return { name, start: SHORTEST_WAVELENGTH, step: 1, values };
 }
 
 /**

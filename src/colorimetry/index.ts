@@ -1,6 +1,6 @@
 export * from '../core/index.js';
 export { correctBandPass } from './band-pass.js';
-export { type DeltaE2000Options, deltaE2000, deltaE2000Batch } from './ciede2000.js';
+export { type DeltaE2000Options, deltaE2000, deltaE2000Rows } from './ciede2000.js';
 export { type Lab, labFromSpectrum, labFromXyz, xyzFromLab } from './cielab.js';
 export { type ColourDifference, colourDifference } from './colour-difference.js';
 export { daylightIlluminant } from './daylight.js';
@@ -10,7 +10,7 @@ export { deltaE99o } from './delta-e99o.js';
 export { deltaEab } from './delta-eab.js';
 export type { Grid } from './grid.js';
 export { ILLUMINANTS } from './illuminants.js';
-export { labBatch } from './lab-batch.js';
+export { labRows } from './lab-rows.js';
 export { type Lch, labFromLch, lchFromLab } from './lch.js';
 export { meanSpectrum } from './mean-spectrum.js';
 export { type MetamerismIndex, type MetamerismOptions, metamerismIndex } from './metamerism.js';
@@ -20,7 +20,6 @@ export { resample } from './resample.js';
 export { createSpectrum, gridOf, type Spectrum, type SpectrumInput } from './spectrum.js';
 export { spectrumWarnings } from './spectrum-warnings.js';
 export { type SrgbSwatch, srgbSwatch } from './srgb-swatch.js';
-export { tristimulus, whitePoint, type Xyz } from './tristimulus.js';
 export {
   A_2,
   A_10,
@@ -47,4 +46,5 @@ export {
   type Viewing,
 } from './viewing.js';
 export { type Whiteness, whiteness } from './whiteness.js';
+export { whitePoint, type Xyz, xyzFromSpectrum } from './xyz-from-spectrum.js';
 export { yellowness } from './yellowness.js';

@@ -9,16 +9,16 @@ import { assertSameGrid, createSpectrum, type Spectrum } from './spectrum.js';
  * @returns their mean, wavelength by wavelength
  * @throws TintladderError `empty`, `grid-mismatch`
  * @example
- * const grey = (value) => createSpectrum({ start: 400, interval: 10, values: Array(31).fill(value), scale: 'fraction' });
+ * const grey = (value) => createSpectrum({ start: 400, step: 10, values: Array(31).fill(value), scale: 'fraction' });
  * meanSpectrum([grey(0.25), grey(0.75)]).values[0] // 0.5
  * @see JCGM 100:2008, 4.2.1
  */
 export function meanSpectrum(readings: Spectrum | readonly Spectrum[]): Spectrum {
   const list = asReadings(readings, 'readings');
-  const [{ start, interval }] = list;
+  const [{ start, step }] = list;
   list.forEach((reading, i) => {
     assertSameGrid(list[0], reading, `readings[${i}]`);
   });
   const values = meanRow(list.map((reading) => reading.values));
-  return createSpectrum({ start, interval, values, scale: 'fraction' });
+  return createSpectrum({ start, step, values, scale: 'fraction' });
 }

@@ -3,8 +3,8 @@ import { deltaE2000 } from './ciede2000.js';
 import { type Lab, labFromXyz } from './cielab.js';
 import { deltaEab } from './delta-eab.js';
 import type { Spectrum } from './spectrum.js';
-import { tristimulus, whitePoint, type Xyz } from './tristimulus.js';
 import { describeViewing, type Viewing } from './viewing.js';
+import { whitePoint, type Xyz, xyzFromSpectrum } from './xyz-from-spectrum.js';
 
 /** Under what the pair matches, under what it is tested, and how a match that is not exact is corrected. */
 export interface MetamerismOptions {
@@ -45,7 +45,7 @@ export interface MetamerismIndex {
  * @throws TintladderError `invalid-option` if not exactly one of illuminant and observer changes, or for an unknown correction;
  * `out-of-range` if the sample is so black that it can't be scaled; `unknown-illuminant`, `unknown-observer`, `illuminant-range`
  * @example
- * const grey = createSpectrum({ start: 400, interval: 20, values: Array(16).fill(0.5), scale: 'fraction' });
+ * const grey = createSpectrum({ start: 400, step: 20, values: Array(16).fill(0.5), scale: 'fraction' });
  * metamerismIndex(grey, grey, { match: D65_10, test: A_10 }).index // 0
  * @see CIE 015:2018, special metamerism indices (change of illuminant, change of observer); DIN 6172 for the additive correction
  */
@@ -57,20 +57,20 @@ export function metamerismIndex(
   const otherIlluminant = match.illuminant !== test.illuminant;
   if (otherIlluminant === (match.observer !== test.observer)) {
     throw new TintladderError('invalid-option', {
-      place: 'options.test',
-      seen: describeViewing(test),
+      path: 'options.test',
+      received: describeViewing(test),
       expected: `a change of either illuminant or observer from ${describeViewing(match)}`,
     });
   }
   if (correction !== 'multiplicative' && correction !== 'additive') {
     throw new TintladderError('invalid-option', {
-      place: 'options.correction',
-      seen: correction,
+      path: 'options.correction',
+      received: correction,
       expected: "'multiplicative' or 'additive'",
     });
   }
-  const matched = { reference: tristimulus(reference, match), sample: tristimulus(sample, match) };
-  const tested = { reference: tristimulus(reference, test), sample: tristimulus(sample, test) };
+  const matched = { reference: xyzFromSpectrum(reference, match), sample: xyzFromSpectrum(sample, match) };
+  const tested = { reference: xyzFromSpectrum(reference, test), sample: xyzFromSpectrum(sample, test) };
   const first = labsOf(matched, match);
   const second =
     correction === 'multiplicative'
@@ -101,10 +101,10 @@ function scaled({ X, Y, Z }: Xyz, { reference, sample }: Pair<Xyz>): Xyz {
   for (const axis of ['X', 'Y', 'Z'] as const) {
     if (!(sample[axis] > 0)) {
       throw new TintladderError('out-of-range', {
-        place: `sample.${axis} under options.match`,
-        seen: sample[axis],
+        path: `sample.${axis} under options.match`,
+        received: sample[axis],
         expected: 'a tristimulus value above 0',
-        mend: "Use correction: 'additive'.",
+        hint: "Use correction: 'additive'.",
       });
     }
   }

@@ -34,8 +34,8 @@ export function colourMatchingFunctions(observer: Observer): ColourMatchingFunct
 export function assertObserver(observer: unknown): void {
   if (observer === '2' || observer === '10') return;
   throw new TintladderError('unknown-observer', {
-    place: 'viewing.observer',
-    seen: observer,
+    path: 'viewing.observer',
+    received: observer,
     expected: "'2' (CIE 1931) or '10' (CIE 1964)",
   });
 }

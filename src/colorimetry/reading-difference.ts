@@ -2,8 +2,8 @@ import { TintladderError, type Warning } from '../core/index.js';
 import { type Lab, labFromSpectrum, labFromXyz } from './cielab.js';
 import { type ColourDifference, colourDifference } from './colour-difference.js';
 import type { Conditions, Reading } from './reading.js';
-import { whitePoint } from './tristimulus.js';
 import { describeViewing, type Viewing } from './viewing.js';
+import { whitePoint } from './xyz-from-spectrum.js';
 
 /** A colour difference with the conditions it belongs to. */
 export interface ReadingDifference extends ColourDifference {
@@ -42,20 +42,20 @@ export function colourDifferenceOfReadings(
   const warnings: Warning[] = [];
   for (const condition of OPTICAL) {
     const stated = reference.conditions[condition];
-    const seen = sample.conditions[condition];
-    if (stated !== undefined && seen !== undefined && stated !== seen) {
+    const received = sample.conditions[condition];
+    if (stated !== undefined && received !== undefined && stated !== received) {
       throw new TintladderError('conditions-mismatch', {
-        place: `sample.conditions.${condition}`,
-        seen,
+        path: `sample.conditions.${condition}`,
+        received,
         expected: `${JSON.stringify(stated)}, as of the reference,`,
       });
     }
-    if (stated === seen) continue;
+    if (stated === received) continue;
     const [silent, telling] = stated === undefined ? [reference, sample] : [sample, reference];
     warnings.push({
       code: 'condition-not-stated',
       message: `${condition === 'specular' ? 'Specular treatment' : 'Geometry'} is stated for ${JSON.stringify(telling.name)} but not for ${JSON.stringify(silent.name)}; they are taken to agree.`,
-      place: condition,
+      path: condition,
     });
   }
   const [first, second] = [reference.conditions.instrument, sample.conditions.instrument];
@@ -63,27 +63,31 @@ export function colourDifferenceOfReadings(
     warnings.push({
       code: 'instruments-differ',
       message: `The reference was read with ${first ?? 'an instrument that is not stated'}, the sample with ${second ?? 'one that is not stated'}; part of the difference may be the instruments'.`,
-      place: 'instrument',
+      path: 'instrument',
     });
   }
   const difference = colourDifference(labOf(reference, viewing, 'reference'), labOf(sample, viewing, 'sample'));
   return { ...difference, viewing, conditions: common(reference.conditions, sample.conditions, viewing), warnings };
 }
 
-function labOf({ spectrum, lab, xyz, conditions }: Reading, viewing: Viewing, place: string): Lab {
+function labOf({ spectrum, lab, xyz, conditions }: Reading, viewing: Viewing, path: string): Lab {
   if (spectrum) return labFromSpectrum(spectrum, viewing);
   const own = conditions.viewing;
   if ((lab || xyz) && (own?.illuminant !== viewing.illuminant || own.observer !== viewing.observer)) {
     throw new TintladderError('conditions-mismatch', {
-      place: `${place}.conditions.viewing`,
-      seen: own && describeViewing(own),
+      path: `${path}.conditions.viewing`,
+      received: own && describeViewing(own),
       expected: describeViewing(viewing),
-      mend: 'Lab and XYZ can be compared only under the illuminant and observer they were computed for.',
+      hint: 'Lab and XYZ can be compared only under the illuminant and observer they were computed for.',
     });
   }
   if (lab) return lab;
   if (xyz) return labFromXyz(xyz, whitePoint(viewing));
-  throw new TintladderError('empty', { place, seen: 'a reading without a colour', expected: 'a spectrum, Lab or XYZ' });
+  throw new TintladderError('empty', {
+    path,
+    received: 'a reading without a colour',
+    expected: 'a spectrum, Lab or XYZ',
+  });
 }
 
 function common(first: Conditions, second: Conditions, viewing: Viewing): Conditions {

@@ -1,7 +1,7 @@
 import type { Lab } from './cielab.js';
 import type { Spectrum } from './spectrum.js';
-import type { Xyz } from './tristimulus.js';
 import type { Viewing } from './viewing.js';
+import type { Xyz } from './xyz-from-spectrum.js';
 
 /** Under what conditions a colour was read. What a file or caller doesn't state stays absent; nothing is assumed. */
 export interface Conditions {

@@ -11,7 +11,7 @@ const SEEN = { from: 420, to: 700 };
 const UNCERTAIN = 0.005;
 
 /**
- * What a reader of colours computed from this spectrum should know: features too narrow for the interval, and reflectance above 1.
+ * What a reader of colours computed from this spectrum should know: features too narrow for the step, and reflectance above 1.
  *
  * A curve between readings is known only as far as the readings follow a smooth line. Its uncertainty is taken as the largest error term of
  * cubic interpolation, 3/128 of the fourth difference of the readings; above 0.005 between 420 and 700 nm the first warning is given.
@@ -21,16 +21,16 @@ const UNCERTAIN = 0.005;
  * for a smooth spectrum
  * @example
  * const values = [0.5, 0.5, 0.5, 0.9, 0.5, 0.5, 0.5];
- * spectrumWarnings(createSpectrum({ start: 400, interval: 10, values, scale: 'fraction' }))[0].place // '430 nm'
+ * spectrumWarnings(createSpectrum({ start: 400, step: 10, values, scale: 'fraction' }))[0].path // '430 nm'
  * @see Hildebrand (1974), Introduction to Numerical Analysis, for the error term
  */
 export function spectrumWarnings(spectrum: Spectrum): Warning[] {
-  const { start, interval, values } = spectrum;
+  const { start, step, values } = spectrum;
   const warnings: Warning[] = [];
-  const at = (i: number) => `${start + i * interval} nm`;
+  const at = (i: number) => `${start + i * step} nm`;
 
   const doubt = values.map((_, i) =>
-    i < 2 || i > values.length - 3 || start + i * interval < SEEN.from || start + i * interval > SEEN.to
+    i < 2 || i > values.length - 3 || start + i * step < SEEN.from || start + i * step > SEEN.to
       ? 0
       : (3 / 128) * Math.abs(values[i - 2] - 4 * values[i - 1] + 6 * values[i] - 4 * values[i + 1] + values[i + 2]),
   );
@@ -38,8 +38,8 @@ export function spectrumWarnings(spectrum: Spectrum): Warning[] {
   if (doubt[doubtful] > UNCERTAIN) {
     warnings.push({
       code: 'narrow-features',
-      message: `Near ${at(doubtful)} the reflectance changes faster than readings ${interval} nm apart can resolve (interpolation uncertain by ${doubt[doubtful].toFixed(3)}); colours computed from them may be off.`,
-      place: at(doubtful),
+      message: `Near ${at(doubtful)} the reflectance changes faster than readings ${step} nm apart can resolve (interpolation uncertain by ${doubt[doubtful].toFixed(3)}); colours computed from them may be off.`,
+      path: at(doubtful),
     });
   }
 
@@ -48,7 +48,7 @@ export function spectrumWarnings(spectrum: Spectrum): Warning[] {
     warnings.push({
       code: 'reflectance-above-one',
       message: `The reflectance factor reaches ${values[brightest].toFixed(3)} at ${at(brightest)}, as a fluorescent or specular sample may; its colour depends on the light source of the instrument.`,
-      place: at(brightest),
+      path: at(brightest),
     });
   }
   return warnings;

@@ -4,12 +4,12 @@ import { assertGrid, describeGrid, type Grid } from './grid.js';
 declare const validated: unique symbol;
 
 /**
- * Reflectance factor on an even wavelength grid: fractions, 1 = perfect reflecting diffuser; `start` and `interval`
+ * Reflectance factor on an even wavelength grid: fractions, 1 = perfect reflecting diffuser; `start` and `step`
  * in nm. Only {@link createSpectrum} makes one, so a function that takes a `Spectrum` need not check it again.
  */
 export interface Spectrum {
   readonly start: number;
-  readonly interval: number;
+  readonly step: number;
   readonly values: Float64Array;
   readonly [validated]: true;
 }
@@ -19,7 +19,7 @@ export interface SpectrumInput {
   /** First wavelength, nm, 360 or more. */
   readonly start: number;
   /** Distance between readings, nm, 1 to 20. */
-  readonly interval: number;
+  readonly step: number;
   /** Reflectance factors in the order of wavelength. */
   readonly values: ArrayLike<number>;
   /** What the values mean: 1 or 100 for the perfect reflecting diffuser. */
@@ -36,49 +36,53 @@ const HIGHEST_REFLECTANCE = 2;
  *
  * @param input - grid in nm, values, and their scale
  * @returns the spectrum, in fractions
- * @throws TintladderError `grid-invalid` for fewer than two values, an interval outside 1-20 nm, or readings outside
+ * @throws TintladderError `grid-invalid` for fewer than two values, a step outside 1-20 nm, or readings outside
  * 360-830 nm; `not-finite` for a value that is no finite number; `reflectance-out-of-range` for a value below 0 or above
  * 2 (as a fraction); `invalid-option` for an unknown scale
- * @example createSpectrum({ start: 400, interval: 100, values: [10, 20], scale: 'percent' }) // throws grid-invalid
- * @example createSpectrum({ start: 400, interval: 10, values: [10, 20], scale: 'percent' }).values[1] // 0.2
+ * @example createSpectrum({ start: 400, step: 100, values: [10, 20], scale: 'percent' }) // throws grid-invalid
+ * @example createSpectrum({ start: 400, step: 10, values: [10, 20], scale: 'percent' }).values[1] // 0.2
  * @see ISO 18314-1 for the reflectance factor
  */
-export function createSpectrum({ start, interval, values, scale }: SpectrumInput): Spectrum {
+export function createSpectrum({ start, step, values, scale }: SpectrumInput): Spectrum {
   if (scale !== 'fraction' && scale !== 'percent') {
-    throw new TintladderError('invalid-option', { place: 'scale', seen: scale, expected: "'fraction' or 'percent'" });
+    throw new TintladderError('invalid-option', {
+      path: 'scale',
+      received: scale,
+      expected: "'fraction' or 'percent'",
+    });
   }
-  assertGrid({ start, interval, count: values.length });
+  assertGrid({ start, step, count: values.length });
   const divisor = scale === 'percent' ? 100 : 1;
   const fractions = new Float64Array(values.length);
   for (let i = 0; i < values.length; i++) {
     const value = values[i];
-    const place = () => `reflectance at ${start + i * interval} nm (index ${i})`;
+    const path = () => `reflectance at ${start + i * step} nm (index ${i})`;
     if (!Number.isFinite(value)) {
-      throw new TintladderError('not-finite', { place: place(), seen: value, expected: 'a finite number' });
+      throw new TintladderError('not-finite', { path: path(), received: value, expected: 'a finite number' });
     }
     const fraction = value / divisor;
     if (fraction < 0 || fraction > HIGHEST_REFLECTANCE) {
       throw new TintladderError('reflectance-out-of-range', {
-        place: place(),
-        seen: value,
+        path: path(),
+        received: value,
         expected: scale === 'percent' ? 'a percentage from 0 to 200' : 'a fraction from 0 to 2',
-        mend: scale === 'fraction' && value > HIGHEST_REFLECTANCE ? "Pass scale: 'percent'?" : undefined,
+        hint: scale === 'fraction' && value > HIGHEST_REFLECTANCE ? "Pass scale: 'percent'?" : undefined,
       });
     }
     fractions[i] = fraction;
   }
-  return Object.freeze({ start, interval, values: fractions }) as Spectrum;
+  return Object.freeze({ start, step, values: fractions }) as Spectrum;
 }
 
 /**
  * The wavelength grid of a spectrum.
  *
  * @param spectrum - any spectrum
- * @returns first wavelength and interval in nm, and the number of readings
- * @example gridOf(createSpectrum({ start: 400, interval: 10, values: [0.1, 0.2], scale: 'fraction' })).count // 2
+ * @returns first wavelength and step in nm, and the number of readings
+ * @example gridOf(createSpectrum({ start: 400, step: 10, values: [0.1, 0.2], scale: 'fraction' })).count // 2
  */
 export function gridOf(spectrum: Spectrum): Grid {
-  return { start: spectrum.start, interval: spectrum.interval, count: spectrum.values.length };
+  return { start: spectrum.start, step: spectrum.step, count: spectrum.values.length };
 }
 
 /**
@@ -86,16 +90,16 @@ export function gridOf(spectrum: Spectrum): Grid {
  *
  * @throws TintladderError `grid-mismatch`
  */
-export function assertSameGrid(reference: Spectrum, sample: Spectrum, place: string): void {
+export function assertSameGrid(reference: Spectrum, sample: Spectrum, path: string): void {
   const same =
     reference.start === sample.start &&
-    reference.interval === sample.interval &&
+    reference.step === sample.step &&
     reference.values.length === sample.values.length;
   if (same) return;
   throw new TintladderError('grid-mismatch', {
-    place,
-    seen: describeGrid(gridOf(sample)),
+    path,
+    received: describeGrid(gridOf(sample)),
     expected: `the grid of the reference, ${describeGrid(gridOf(reference))},`,
-    mend: 'Bring both to one grid first.',
+    hint: 'Bring both to one grid first.',
   });
 }

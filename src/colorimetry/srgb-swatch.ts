@@ -2,8 +2,8 @@
 import { inGamut, sRGB, to, toGamutCSS, XYZ_D65 } from 'colorjs.io/dist/color-fn.js';
 import { adaptBradford } from './adaptation.js';
 import { type Lab, xyzFromLab } from './cielab.js';
-import { whitePoint } from './tristimulus.js';
 import type { Viewing } from './viewing.js';
+import { whitePoint } from './xyz-from-spectrum.js';
 
 /** A colour for the screen. */
 export interface SrgbSwatch {

@@ -30,7 +30,7 @@ export interface Illuminant {
   /** First wavelength, nm. */
   readonly start: number;
   /** Step, nm. */
-  readonly interval: number;
+  readonly step: number;
   /** Relative power, any scale. */
   readonly values: ArrayLike<number>;
   /**

@@ -8,7 +8,7 @@ import type { Illuminant, Viewing } from './viewing.js';
 /** One weight for each of X, Y and Z at evenly spaced wavelengths (nm), and their sums: the white point. */
 export interface WeightingTable {
   readonly start: number;
-  readonly interval: number;
+  readonly step: number;
   readonly x: Float64Array;
   readonly y: Float64Array;
   readonly z: Float64Array;
@@ -22,7 +22,7 @@ const own = new WeakMap<Illuminant, Map<string, WeightingTable>>();
  * The weighting table for an illuminant, an observer and a wavelength grid; built once, then kept.
  *
  * Between readings the reflectance is interpolated to the summation step (cubic Lagrange inside, quadratic in the
- * first and last interval); beyond the readings the missing weights go to the first and last of them. Readings more than 10 nm
+ * first and last step); beyond the readings the missing weights go to the first and last of them. Readings more than 10 nm
  * apart are first interpolated halfway, by a natural cubic spline: over such distances the local cubic misses absorption edges by
  * several hundredths of a ΔE. Every reading's share adds up to one, so the white is the same on every grid.
  *
@@ -31,24 +31,24 @@ const own = new WeakMap<Illuminant, Map<string, WeightingTable>>();
  * @see ASTM E2022 for the weights, ASTM E308 7.2 and 7.3 for wide steps and short ranges
  */
 export function weightingTable(viewing: Viewing, grid: Grid): WeightingTable {
-  return kept(viewing, `${grid.start} ${grid.interval} ${grid.count}`, () => {
+  return kept(viewing, `${grid.start} ${grid.step} ${grid.count}`, () => {
     assertGrid(grid);
     const full = summationWeights(viewing);
     if (typeof viewing.illuminant === 'object') assertCovers(viewing.illuminant, grid);
-    const { start, interval, count } = grid;
-    if (interval > 10) {
-      const halved = weightingTable(viewing, { start, interval: interval / 2, count: 2 * count - 1 });
+    const { start, step, count } = grid;
+    if (step > 10) {
+      const halved = weightingTable(viewing, { start, step: step / 2, count: 2 * count - 1 });
       const [x, y, z] = gatherHalves([halved.x, halved.y, halved.z], count);
-      return { start, interval, x, y, z, white: full.white };
+      return { start, step, x, y, z, white: full.white };
     }
     const shares = (weights: Float64Array) => {
       const shared = new Float64Array(count);
       weights.forEach((weight, i) => {
-        spreadLagrange(weight, (full.start + i * full.interval - start) / interval, shared);
+        spreadLagrange(weight, (full.start + i * full.step - start) / step, shared);
       });
       return shared;
     };
-    return { start, interval, x: shares(full.x), y: shares(full.y), z: shares(full.z), white: full.white };
+    return { start, step, x: shares(full.x), y: shares(full.y), z: shares(full.z), white: full.white };
   });
 }
 
@@ -61,14 +61,14 @@ export function weightingTable(viewing: Viewing, grid: Grid): WeightingTable {
 export function summationWeights(viewing: Viewing): WeightingTable {
   return kept(viewing, '', () => {
     const cmf = colourMatchingFunctions(viewing.observer);
-    const { start, interval, values } = summedPower(viewing.illuminant);
+    const { start, step, values } = summedPower(viewing.illuminant);
     const product = (matching: Float64Array) =>
-      values.map((power, i) => power * matching[start + i * interval - SHORTEST_WAVELENGTH]);
+      values.map((power, i) => power * matching[start + i * step - SHORTEST_WAVELENGTH]);
     const sum = (weights: Float64Array) => weights.reduce((total, weight) => total + weight, 0);
     const [x, y, z] = [product(cmf.x), product(cmf.y), product(cmf.z)];
     const k = 100 / sum(y);
     const white = Object.freeze({ X: k * sum(x), Y: 100, Z: k * sum(z) });
-    return { start, interval, x: x.map((w) => k * w), y: y.map((w) => k * w), z: z.map((w) => k * w), white };
+    return { start, step, x: x.map((w) => k * w), y: y.map((w) => k * w), z: z.map((w) => k * w), white };
   });
 }
 
@@ -88,7 +88,7 @@ function kept({ illuminant, observer }: Viewing, key: string, build: () => Weigh
   return table;
 }
 
-/** Gives the weights of readings at half the interval to the readings, each in its share of the spline through them. */
+/** Gives the weights of readings at half the step to the readings, each in its share of the spline through them. */
 function gatherHalves(weights: readonly Float64Array[], count: number): Float64Array[] {
   const shares = Array.from({ length: count }, (_, i) => {
     const unit = new Float64Array(count);
@@ -101,11 +101,11 @@ function gatherHalves(weights: readonly Float64Array[], count: number): Float64A
 }
 
 function assertCovers(illuminant: Illuminant, grid: Grid): void {
-  const end = illuminant.start + (illuminant.values.length - 1) * illuminant.interval;
-  if (illuminant.start <= grid.start && end >= grid.start + (grid.count - 1) * grid.interval) return;
+  const end = illuminant.start + (illuminant.values.length - 1) * illuminant.step;
+  if (illuminant.start <= grid.start && end >= grid.start + (grid.count - 1) * grid.step) return;
   throw new TintladderError('illuminant-range', {
-    place: `illuminant ${illuminant.name}`,
-    seen: `${illuminant.start}-${end} nm`,
+    path: `illuminant ${illuminant.name}`,
+    received: `${illuminant.start}-${end} nm`,
     expected: `power over the whole range of the readings, ${describeGrid(grid)},`,
   });
 }

@@ -1,7 +1,7 @@
 import { TintladderError, type Warning } from '../core/index.js';
 import { assertFinite } from '../core/internal.js';
-import { whitePoint, type Xyz } from './tristimulus.js';
 import type { Viewing } from './viewing.js';
+import { whitePoint, type Xyz } from './xyz-from-spectrum.js';
 
 /** CIE whiteness and tint of a near-white. */
 export interface Whiteness {
@@ -33,8 +33,8 @@ export function whiteness(xyz: Xyz, viewing: Viewing): Whiteness {
   const { illuminant, observer } = viewing;
   if (illuminant !== 'C' && illuminant !== 'D50' && illuminant !== 'D65') {
     throw new TintladderError('unknown-illuminant', {
-      place: 'viewing.illuminant',
-      seen: typeof illuminant === 'string' ? illuminant : illuminant.name,
+      path: 'viewing.illuminant',
+      received: typeof illuminant === 'string' ? illuminant : illuminant.name,
       expected: 'C, D50 or D65, for which whiteness is defined,',
     });
   }
@@ -55,11 +55,11 @@ export function whiteness(xyz: Xyz, viewing: Viewing): Whiteness {
   return { whiteness: W, tint: T, withinLimits, warnings };
 }
 
-function chromaticity({ X, Y, Z }: Xyz, place: string): { x: number; y: number } {
-  assertFinite({ X, Y, Z }, place);
+function chromaticity({ X, Y, Z }: Xyz, path: string): { x: number; y: number } {
+  assertFinite({ X, Y, Z }, path);
   const sum = X + Y + Z;
   if (!(sum > 0)) {
-    throw new TintladderError('out-of-range', { place: `${place}.X + Y + Z`, seen: sum, expected: 'a sum above 0' });
+    throw new TintladderError('out-of-range', { path: `${path}.X + Y + Z`, received: sum, expected: 'a sum above 0' });
   }
   return { x: X / sum, y: Y / sum };
 }

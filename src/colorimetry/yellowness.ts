@@ -1,7 +1,7 @@
 import { TintladderError } from '../core/index.js';
 import { assertFinite } from '../core/internal.js';
-import type { Xyz } from './tristimulus.js';
 import { describeViewing, type Viewing } from './viewing.js';
+import type { Xyz } from './xyz-from-spectrum.js';
 
 /** Cx and Cz of ASTM E313 by illuminant and observer. Each pair makes the white of E308 come out at 0. */
 const COEFFICIENTS: Readonly<Record<string, readonly [number, number]>> = {
@@ -30,13 +30,13 @@ export function yellowness(xyz: Xyz, viewing: Viewing): number {
   const condition = describeViewing(viewing);
   if (typeof viewing.illuminant !== 'string' || !Object.hasOwn(COEFFICIENTS, condition)) {
     throw new TintladderError('unknown-illuminant', {
-      place: 'viewing',
-      seen: condition,
+      path: 'viewing',
+      received: condition,
       expected: `one of ${Object.keys(COEFFICIENTS).join(', ')}`,
     });
   }
   assertFinite({ X, Y, Z }, 'xyz');
-  if (!(Y > 0)) throw new TintladderError('out-of-range', { place: 'xyz.Y', seen: Y, expected: 'a value above 0' });
+  if (!(Y > 0)) throw new TintladderError('out-of-range', { path: 'xyz.Y', received: Y, expected: 'a value above 0' });
   const [Cx, Cz] = COEFFICIENTS[condition];
   return (100 * (Cx * X - Cz * Z)) / Y;
 }

@@ -5,19 +5,19 @@ import { TintladderError } from './tintladder-error.js';
  *
  * Called only after a result came out non-finite or at a boundary, so hot paths pay nothing for it.
  */
-export function assertFinite(values: Readonly<Record<string, number>>, place: string): void {
-  for (const [name, value] of Object.entries(values)) refuseNonFinite(value, `${place}.${name}`);
+export function assertFinite(values: Readonly<Record<string, number>>, path: string): void {
+  for (const [name, value] of Object.entries(values)) refuseNonFinite(value, `${path}.${name}`);
 }
 
 /** The same for an array, naming the index. */
-export function assertFiniteArray(values: ArrayLike<number>, place: string): void {
-  for (let i = 0; i < values.length; i++) refuseNonFinite(values[i], `${place}[${i}]`);
+export function assertFiniteArray(values: ArrayLike<number>, path: string): void {
+  for (let i = 0; i < values.length; i++) refuseNonFinite(values[i], `${path}[${i}]`);
 }
 
 /** The same for one value. */
-export function refuseNonFinite(value: unknown, place: string): void {
+export function refuseNonFinite(value: unknown, path: string): void {
   if (!Number.isFinite(value)) {
-    throw new TintladderError('not-finite', { place, seen: value, expected: 'a finite number' });
+    throw new TintladderError('not-finite', { path, received: value, expected: 'a finite number' });
   }
 }
 
@@ -26,8 +26,8 @@ export function assertPositive(options: Readonly<Record<string, number>>): void 
   for (const [name, value] of Object.entries(options)) {
     if (!(value > 0 && value < Infinity)) {
       throw new TintladderError('invalid-option', {
-        place: `options.${name}`,
-        seen: value,
+        path: `options.${name}`,
+        received: value,
         expected: 'a positive number',
       });
     }

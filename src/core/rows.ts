@@ -5,14 +5,14 @@ import { TintladderError } from './tintladder-error.js';
  *
  * @throws TintladderError `empty`; `not-a-multiple` if the last row is incomplete
  */
-export function assertRows(values: Float64Array, stride: number, place: string): number {
+export function assertRows(values: Float64Array, stride: number, path: string): number {
   if (values.length === 0) {
-    throw new TintladderError('empty', { place: `${place}.length`, seen: 0, expected: 'one row or more' });
+    throw new TintladderError('empty', { path: `${path}.length`, received: 0, expected: 'one row or more' });
   }
   if (values.length % stride !== 0) {
     throw new TintladderError('not-a-multiple', {
-      place: `${place}.length`,
-      seen: values.length,
+      path: `${path}.length`,
+      received: values.length,
       expected: `a multiple of ${stride}`,
     });
   }
@@ -26,7 +26,7 @@ export function assertRows(values: Float64Array, stride: number, place: string):
  */
 export function rowsOutput(out: Float64Array | undefined, length: number): Float64Array {
   if (out && out.length !== length) {
-    throw new TintladderError('wrong-length', { place: 'out.length', seen: out.length, expected: `${length}` });
+    throw new TintladderError('wrong-length', { path: 'out.length', received: out.length, expected: `${length}` });
   }
   return out ?? new Float64Array(length);
 }

@@ -57,12 +57,12 @@ export type ErrorCode =
   | 'quantity-not-measured'
   | 'unit-mismatch';
 
-/** The parts of a fault. `mend` says what the caller can do about it. */
+/** The parts of a fault. `hint` says what the caller can do about it. */
 export interface Fault {
-  readonly place: string;
-  readonly seen: unknown;
+  readonly path: string;
+  readonly received: unknown;
   readonly expected: string;
-  readonly mend?: string;
+  readonly hint?: string;
 }
 
 /**
@@ -72,28 +72,28 @@ export interface Fault {
  *
  * @param code - what kind of fault
  * @param fault - where it is, the value seen, the value expected and, where there is one, a way to mend it
- * @example new TintladderError('not-finite', { place: 'sample.L', seen: 'x', expected: 'a finite number' }).message
+ * @example new TintladderError('not-finite', { path: 'sample.L', received: 'x', expected: 'a finite number' }).message
  * // 'sample.L is "x"; a finite number is expected.'
  */
 export class TintladderError extends Error {
   override readonly name = 'TintladderError';
   readonly code: ErrorCode;
-  readonly place: string;
-  readonly seen: unknown;
+  readonly path: string;
+  readonly received: unknown;
   readonly expected: string;
-  readonly mend: string | undefined;
+  readonly hint: string | undefined;
 
-  constructor(code: ErrorCode, { place, seen, expected, mend }: Fault) {
-    super(`${place} is ${show(seen)}; ${expected} is expected.${mend ? ` ${mend}` : ''}`);
+  constructor(code: ErrorCode, { path, received, expected, hint }: Fault) {
+    super(`${path} is ${show(received)}; ${expected} is expected.${hint ? ` ${hint}` : ''}`);
     this.code = code;
-    this.place = place;
-    this.seen = seen;
+    this.path = path;
+    this.received = received;
     this.expected = expected;
-    this.mend = mend;
+    this.hint = hint;
   }
 }
 
-/** Long or nested values are cut: a message is for reading, `seen` keeps the whole value. */
+/** Long or nested values are cut: a message is for reading, `received` keeps the whole value. */
 function show(value: unknown): string {
   if (typeof value === 'string') return JSON.stringify(value.length > 60 ? `${value.slice(0, 57)}...` : value);
   if (typeof value !== 'object' || value === null) return String(value);

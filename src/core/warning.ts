@@ -2,11 +2,11 @@
  * A fact that a reader of a result must know but that does not make the result wrong: an assumption a
  * reader made, a figure that is ill-posed, a legal oddity in the data.
  *
- * `code` is stable and for programs; `message` is a full sentence for people; `place` is a path, a wavelength
+ * `code` is stable and for programs; `message` is a full sentence for people; `path` is a path, a wavelength
  * or a line where there is one.
  */
 export interface Warning {
   readonly code: string;
   readonly message: string;
-  readonly place?: string;
+  readonly path?: string;
 }

@@ -15,17 +15,17 @@ export function assertInterval(value: number, { low, high }: Interval): void {
   for (const [name, end] of Object.entries({ low, high })) {
     if (!Number.isFinite(end)) {
       const expected = 'a finite number';
-      throw new TintladderError('invalid-interval', { place: `interval.${name}`, seen: end, expected });
+      throw new TintladderError('invalid-interval', { path: `interval.${name}`, received: end, expected });
     }
   }
   if (low > high) {
     const expected = `an end at or above the lower one, ${low},`;
-    throw new TintladderError('invalid-interval', { place: 'interval.high', seen: high, expected });
+    throw new TintladderError('invalid-interval', { path: 'interval.high', received: high, expected });
   }
   if (value < low || value > high) {
     throw new TintladderError('invalid-interval', {
-      place: 'value',
-      seen: value,
+      path: 'value',
+      received: value,
       expected: `a figure inside its interval, ${low} to ${high},`,
     });
   }

@@ -14,19 +14,19 @@ export interface Limit {
 export function assertLimit({ lower, upper }: Limit): void {
   if (lower === undefined && upper === undefined) {
     throw new TintladderError('invalid-limit', {
-      place: 'limit',
-      seen: 'without bounds',
+      path: 'limit',
+      received: 'without bounds',
       expected: 'a lower bound, an upper bound or both',
     });
   }
   for (const [name, bound] of Object.entries({ lower, upper })) {
     if (bound !== undefined && !Number.isFinite(bound)) {
       const expected = 'a finite number, or no such bound,';
-      throw new TintladderError('invalid-limit', { place: `limit.${name}`, seen: bound, expected });
+      throw new TintladderError('invalid-limit', { path: `limit.${name}`, received: bound, expected });
     }
   }
   if (lower !== undefined && upper !== undefined && lower > upper) {
     const expected = `a bound at or below the upper one, ${upper},`;
-    throw new TintladderError('invalid-limit', { place: 'limit.lower', seen: lower, expected });
+    throw new TintladderError('invalid-limit', { path: 'limit.lower', received: lower, expected });
   }
 }

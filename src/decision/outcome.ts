@@ -16,7 +16,11 @@ export type Outcome = (typeof OUTCOMES)[number];
  */
 export function worstOutcome(outcomes: readonly Outcome[]): Outcome {
   if (outcomes.length === 0) {
-    throw new TintladderError('empty', { place: 'outcomes', seen: 'an empty list', expected: 'one outcome or more' });
+    throw new TintladderError('empty', {
+      path: 'outcomes',
+      received: 'an empty list',
+      expected: 'one outcome or more',
+    });
   }
   return outcomes.includes('fails') ? 'fails' : outcomes.includes('undecided') ? 'undecided' : 'meets';
 }

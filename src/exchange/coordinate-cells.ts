@@ -28,9 +28,9 @@ export function readTriple(
   return [read(indices[0]), read(indices[1]), read(indices[2])];
 }
 
-function within(value: number, low: number, high: number, place: string, what: string): number {
+function within(value: number, low: number, high: number, path: string, what: string): number {
   if (value >= low && value <= high) return value;
-  throw new TintladderError('out-of-range', { place, seen: value, expected: `${what} from ${low} to ${high}` });
+  throw new TintladderError('out-of-range', { path, received: value, expected: `${what} from ${low} to ${high}` });
 }
 
 /** L*, a*, b* of a row, refused outside what a colour can have. */

@@ -87,10 +87,10 @@ function knownEncoding(bytes: Uint8Array, notes: Notes): string {
   const marked = markedEncoding(bytes);
   if (marked?.startsWith('utf-16') && bytes.length % 2 === 1) {
     throw new TintladderError('truncated', {
-      place: `byte ${bytes.length}`,
-      seen: 'half a character',
+      path: `byte ${bytes.length}`,
+      received: 'half a character',
       expected: 'an even number of bytes in UTF-16 text',
-      mend: 'Export the file again.',
+      hint: 'Export the file again.',
     });
   }
   try {
@@ -108,8 +108,8 @@ function knownEncoding(bytes: Uint8Array, notes: Notes): string {
 export function refuseEmpty(text: string): void {
   if (/\S/.test(text)) return;
   throw new TintladderError('empty-file', {
-    place: 'line 1, column 1',
-    seen: 'the end of the file',
+    path: 'line 1, column 1',
+    received: 'the end of the file',
     expected: 'a measurement',
   });
 }
@@ -125,11 +125,11 @@ export function refuseControlCharacters(text: string): void {
   );
 }
 
-function notText(seen: string, place = 'the file'): TintladderError {
+function notText(received: string, path = 'the file'): TintladderError {
   return new TintladderError('not-text', {
-    place,
-    seen,
+    path,
+    received,
     expected: 'text',
-    mend: 'Export the readings as delimited text.',
+    hint: 'Export the readings as delimited text.',
   });
 }

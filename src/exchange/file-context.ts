@@ -44,8 +44,8 @@ export function settleFile(file: FileContext, tables: () => readonly Measurement
   releaseWaiting(file);
   const described = tables();
   if (file.count === 0) {
-    const place = cellPlace(described[0]?.line ?? 1, 1);
-    throw new TintladderError('empty-file', { place, seen: 'a heading with nothing below', expected: 'a reading' });
+    const path = cellPlace(described[0]?.line ?? 1, 1);
+    throw new TintladderError('empty-file', { path, received: 'a heading with nothing below', expected: 'a reading' });
   }
   if (file.mark.value === ',') file.notes.add('decimal-comma', 'The numbers were read with a decimal comma.');
   const grids = new Set(described.flatMap(({ grid }) => (grid ? [JSON.stringify(grid)] : [])));

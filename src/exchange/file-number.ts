@@ -44,9 +44,9 @@ export function looksNumeric(text: string): boolean {
 }
 
 /** The fault of a cell that is no number, with the decimal mark that was taken for the file. */
-export function notANumber(seen: string | undefined, mark: DecimalMark, place: string): TintladderError {
-  const mend = mark.value
+export function notANumber(received: string | undefined, mark: DecimalMark, path: string): TintladderError {
+  const hint = mark.value
     ? `The file's decimal mark is ${JSON.stringify(mark.value)}, with no mark for thousands.`
     : undefined;
-  return new TintladderError('not-a-number', { place, seen: seen ?? '', expected: 'a number', mend });
+  return new TintladderError('not-a-number', { path, received: received ?? '', expected: 'a number', hint });
 }

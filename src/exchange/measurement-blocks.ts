@@ -21,8 +21,8 @@ export interface MeasurementBlock {
 export function toBlocks(measurements: readonly Measurement[]): MeasurementBlock[] {
   if (measurements.length === 0) {
     throw new TintladderError('empty', {
-      place: 'measurements',
-      seen: 'no measurement',
+      path: 'measurements',
+      received: 'no measurement',
       expected: 'one measurement or more',
     });
   }
@@ -47,12 +47,12 @@ export function toBlocks(measurements: readonly Measurement[]): MeasurementBlock
   });
 }
 
-function keyOf({ spectrum, lab, xyz, replicate, conditions, fields }: Measurement, place: string): string {
+function keyOf({ spectrum, lab, xyz, replicate, conditions, fields }: Measurement, path: string): string {
   const { viewing, specular, geometry, instrument } = conditions;
   if (viewing && typeof viewing.illuminant !== 'string') {
     throw new TintladderError('unknown-illuminant', {
-      place: `${place}.conditions.viewing.illuminant`,
-      seen: viewing.illuminant.name,
+      path: `${path}.conditions.viewing.illuminant`,
+      received: viewing.illuminant.name,
       expected: 'an illuminant with a name that a file can give',
     });
   }
@@ -70,8 +70,8 @@ function keyOf({ spectrum, lab, xyz, replicate, conditions, fields }: Measuremen
 }
 
 /** Wavelengths of a grid as text, with no more digits than it takes to read the same grid again. */
-export function wavelengthTexts({ start, interval, count }: Grid): string[] {
-  return Array.from({ length: count }, (_, i) => String(Math.round((start + i * interval) * 1e9) / 1e9));
+export function wavelengthTexts({ start, step, count }: Grid): string[] {
+  return Array.from({ length: count }, (_, i) => String(Math.round((start + i * step) * 1e9) / 1e9));
 }
 
 /** The readings of a measurement in the order of a block's columns; numbers in full, so that they come back the same. */

@@ -2,7 +2,7 @@ import type { Warning } from '../core/index.js';
 
 /** Collects what a reader had to assume. Each code is noted once a file, at the place where it first came up. */
 export interface Notes {
-  add(code: string, message: string, place?: string): void;
+  add(code: string, message: string, path?: string): void;
   list(): readonly Warning[];
 }
 
@@ -10,8 +10,8 @@ export interface Notes {
 export function createNotes(): Notes {
   const noted = new Map<string, Warning>();
   return {
-    add(code, message, place) {
-      if (!noted.has(code)) noted.set(code, place === undefined ? { code, message } : { code, message, place });
+    add(code, message, path) {
+      if (!noted.has(code)) noted.set(code, path === undefined ? { code, message } : { code, message, path });
     },
     list: () => [...noted.values()],
   };

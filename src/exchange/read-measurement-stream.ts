@@ -113,10 +113,10 @@ function decodePart(decoder: TextDecoder, bytes: Uint8Array, more: boolean, posi
     return decoder.decode(bytes, { stream: more });
   } catch {
     throw new TintladderError('not-text', {
-      place: `before byte ${position}`,
-      seen: `bytes that are no ${decoder.encoding.toUpperCase()}`,
+      path: `before byte ${position}`,
+      received: `bytes that are no ${decoder.encoding.toUpperCase()}`,
       expected: 'UTF-8, or UTF-16 with a byte-order mark,',
-      mend: 'Convert the file, or read it whole with readMeasurements, which reads Windows-1252 too.',
+      hint: 'Convert the file, or read it whole with readMeasurements, which reads Windows-1252 too.',
     });
   }
 }

@@ -32,10 +32,10 @@ export function readMeasurements(input: string | Uint8Array, options: ReadOption
   const size = typeof input === 'string' ? input.length : input.byteLength;
   if (size > checked.maxBytes) {
     throw new TintladderError('file-too-large', {
-      place: 'the file',
-      seen: `${size} bytes`,
+      path: 'the file',
+      received: `${size} bytes`,
       expected: `at most ${checked.maxBytes}`,
-      mend: 'Pass a larger maxBytes, or read it with readMeasurementStream.',
+      hint: 'Pass a larger maxBytes, or read it with readMeasurementStream.',
     });
   }
   const notes = createNotes();

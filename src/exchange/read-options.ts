@@ -46,6 +46,6 @@ export function checkReadOptions(options: ReadOptions): CheckedReadOptions {
   };
 }
 
-function invalidOption(place: string, seen: unknown, expected: string): TintladderError {
-  return new TintladderError('invalid-option', { place, seen, expected });
+function invalidOption(path: string, received: unknown, expected: string): TintladderError {
+  return new TintladderError('invalid-option', { path, received, expected });
 }

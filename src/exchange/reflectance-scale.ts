@@ -15,9 +15,9 @@ export interface ScaleDecision {
   readonly scale: ReflectanceScale | undefined;
   readonly from: 'stated' | 'values';
   /** Takes note of a scale that the file itself states; the caller's word is stronger. */
-  state(scale: ReflectanceScale, place: string): void;
+  state(scale: ReflectanceScale, path: string): void;
   /** Judges one spectrum by its highest value, which `place` finds; `false` while the scale stays open. */
-  judge(highest: number, place: () => string): boolean;
+  judge(highest: number, path: () => string): boolean;
   /** Settles the scale at the end of the file. */
   settle(): void;
 }
@@ -34,11 +34,11 @@ export function createScaleDecision(asked: ReflectanceScale | undefined, notes: 
   let openPlace = '';
   let waiting = 0;
 
-  const assume = (assumed: ReflectanceScale, place: string) => {
+  const assume = (assumed: ReflectanceScale, path: string) => {
     scale = assumed;
-    settledAt = place;
+    settledAt = path;
     const what = assumed === 'percent' ? 'in percent' : 'as fractions of 1';
-    notes.add(`${assumed}-assumed`, `The file does not state its scale; its values were read ${what}.`, place);
+    notes.add(`${assumed}-assumed`, `The file does not state its scale; its values were read ${what}.`, path);
   };
 
   return {
@@ -48,27 +48,27 @@ export function createScaleDecision(asked: ReflectanceScale | undefined, notes: 
     get from() {
       return from;
     },
-    state(stated, place) {
+    state(stated, path) {
       if (asked) return;
-      if (scale !== undefined && scale !== stated) throw mixed(place, `a table in ${words(stated)}`, scale, settledAt);
+      if (scale !== undefined && scale !== stated) throw mixed(path, `a table in ${words(stated)}`, scale, settledAt);
       scale = stated;
       from = 'stated';
-      settledAt = place;
+      settledAt = path;
     },
-    judge(highest, place) {
+    judge(highest, path) {
       if (highest > highestOfAll) {
         highestOfAll = highest;
-        openPlace = place();
+        openPlace = path();
       }
       if (from === 'stated') return true;
       if (scale === undefined) {
         if (highest <= CLEARLY_FRACTION) {
-          if (highestOfAll > LARGEST_FRACTION) throw mixed(openPlace, upTo(highestOfAll), 'fraction', place());
-          assume('fraction', place());
-        } else if (highest >= CLEARLY_PERCENT) assume('percent', place());
+          if (highestOfAll > LARGEST_FRACTION) throw mixed(openPlace, upTo(highestOfAll), 'fraction', path());
+          assume('fraction', path());
+        } else if (highest >= CLEARLY_PERCENT) assume('percent', path());
         else if (++waiting > WAITING) throw unclear(openPlace, highestOfAll);
       } else if (scale === 'percent' ? highest <= CLEARLY_FRACTION : highest > LARGEST_FRACTION) {
-        throw mixed(place(), upTo(highest), scale, settledAt);
+        throw mixed(path(), upTo(highest), scale, settledAt);
       }
       return scale !== undefined;
     },
@@ -93,20 +93,20 @@ function words(scale: ReflectanceScale): string {
   return scale === 'percent' ? 'percent' : 'fractions';
 }
 
-function mixed(place: string, seen: string, scale: ReflectanceScale, settledAt: string): TintladderError {
+function mixed(path: string, received: string, scale: ReflectanceScale, settledAt: string): TintladderError {
   return new TintladderError('scale-mixed', {
-    place,
-    seen,
+    path,
+    received,
     expected: `reflectance in ${words(scale)}, as at ${settledAt},`,
-    mend: `If the whole file is on one scale, state it, as in scale: '${scale}'.`,
+    hint: `If the whole file is on one scale, state it, as in scale: '${scale}'.`,
   });
 }
 
-function unclear(place: string, highest: number): TintladderError {
+function unclear(path: string, highest: number): TintladderError {
   return new TintladderError('reflectance-out-of-range', {
-    place,
-    seen: highest,
+    path,
+    received: highest,
     expected: 'a fraction from 0 to 2, or somewhere in the file a value that is clearly a percentage,',
-    mend: "If the file is in percent, pass scale: 'percent'.",
+    hint: "If the file is in percent, pass scale: 'percent'.",
   });
 }

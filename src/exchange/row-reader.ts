@@ -65,17 +65,13 @@ export function createRowReader(plan: TablePlan, file: FileContext): RowReader {
   };
 }
 
-function toSpectrum(
-  values: Float64Array,
-  grid: { start: number; interval: number },
-  scale: ReflectanceScale,
-): Spectrum {
-  return createSpectrum({ start: grid.start, interval: grid.interval, values, scale });
+function toSpectrum(values: Float64Array, grid: { start: number; step: number }, scale: ReflectanceScale): Spectrum {
+  return createSpectrum({ start: grid.start, step: grid.step, values, scale });
 }
 
 function noColour({ spectrum, lab, xyz }: TablePlan, placeOf: (index: number) => string): TintladderError {
   const column = lab?.indices[0] ?? xyz?.indices[0] ?? spectrum?.columns[0] ?? 0;
-  return new TintladderError('not-a-number', { place: placeOf(column), seen: '', expected: 'a reading' });
+  return new TintladderError('not-a-number', { path: placeOf(column), received: '', expected: 'a reading' });
 }
 
 /** A row with no reading at all at any wavelength has no spectrum, provided that it has another colour. */
@@ -104,8 +100,8 @@ function readSpectrum(
     if (value === undefined) throw notANumber(cells[column], mark, placeOf(column));
     if (value < 0) {
       throw new TintladderError('reflectance-out-of-range', {
-        place: placeOf(column),
-        seen: value,
+        path: placeOf(column),
+        received: value,
         expected: 'a reflectance of 0 or more',
       });
     }
@@ -130,8 +126,8 @@ function refuseImpossible(
   const percent = scale.scale === 'percent';
   if (highest > (percent ? 200 : 2)) {
     throw new TintladderError('reflectance-out-of-range', {
-      place: placeOf(columns[indexOf(raw, highest)]),
-      seen: highest,
+      path: placeOf(columns[indexOf(raw, highest)]),
+      received: highest,
       expected: percent ? 'a percentage from 0 to 200' : 'a fraction from 0 to 2',
     });
   }
@@ -142,10 +138,10 @@ function refuseImpossible(
     // no pigment's reflectance rises fortyfold from one reading to the next
     if (low < 1 && high > 10 && high > 40 * low && low > 0) {
       throw new TintladderError('scale-mixed', {
-        place: placeOf(columns[raw[i] === low ? i : i - 1]),
-        seen: `${low} beside ${high}`,
+        path: placeOf(columns[raw[i] === low ? i : i - 1]),
+        received: `${low} beside ${high}`,
         expected: 'one scale throughout a spectrum',
-        mend: "If the values are right, pass scale: 'percent'.",
+        hint: "If the values are right, pass scale: 'percent'.",
       });
     }
   }

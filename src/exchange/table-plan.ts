@@ -109,19 +109,19 @@ function planSpectrum(
   if (found.length === 0) return undefined;
   const other = found.find(({ unsupported }) => unsupported !== undefined);
   if (other) throw unsupportedQuantity(placeOf(other.index), other.unsupported ?? '');
-  const given = found.map(({ index, wavelength, decimals }) => ({ wavelength, decimals, place: placeOf(index) }));
+  const given = found.map(({ index, wavelength, decimals }) => ({ wavelength, decimals, path: placeOf(index) }));
   const { grid, order } = orderWavelengths(given, outsideRange, notes);
   const scale = found.find((label) => label.scale !== undefined)?.scale;
   return { grid, columns: Int32Array.from(order, (i) => found[i].index), ...(scale ? { scale } : {}) };
 }
 
 /** The fault of a quantity that is no reflectance, such as K/S or absorbance. */
-export function unsupportedQuantity(place: string, quantity: string): TintladderError {
+export function unsupportedQuantity(path: string, quantity: string): TintladderError {
   return new TintladderError('unsupported-quantity', {
-    place,
-    seen: quantity,
+    path,
+    received: quantity,
     expected: 'reflectance',
-    mend: 'Export the readings as reflectance, in fractions or in percent.',
+    hint: 'Export the readings as reflectance, in fractions or in percent.',
   });
 }
 

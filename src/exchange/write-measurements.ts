@@ -25,8 +25,8 @@ export function writeMeasurements(measurements: readonly Measurement[], options:
   const writer = options && Object.hasOwn(WRITERS, options.format) ? WRITERS[options.format] : undefined;
   if (!writer) {
     throw new TintladderError('invalid-option', {
-      place: 'options.format',
-      seen: options?.format,
+      path: 'options.format',
+      received: options?.format,
       expected: "'delimited-text' or 'iso-28178'",
     });
   }

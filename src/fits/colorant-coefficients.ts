@@ -23,7 +23,7 @@ export interface ColorantLadder {
 /** K and S of a colorant relative to the scattering of its white (S of the white = 1), at each wavelength. */
 export interface ColorantCoefficients {
   readonly start: number;
-  readonly interval: number;
+  readonly step: number;
   /** K per unit amount of colorant */
   readonly absorption: Float64Array;
   /** S per unit amount of colorant */
@@ -52,7 +52,7 @@ const ROUNDS = 8;
  * look alike (add the masstone or a stronger reduction); `out-of-range` for an amount that is not positive; `grid-mismatch`;
  * `zero-reflectance`; `reflectance-out-of-range`
  * @example
- * const flat = (R) => createSpectrum({ start: 400, interval: 10, values: [R, R], scale: 'fraction' });
+ * const flat = (R) => createSpectrum({ start: 400, step: 10, values: [R, R], scale: 'fraction' });
  * const reduction = (amount) => ({ amount, spectrum: flat(reflectanceFromKOverS((3 * amount) / (1 + 2 * amount))) });
  * fitColorantCoefficients({ white: flat(1), reductions: [reduction(0.05), reduction(0.2)] }).scattering[0] // 2.00
  * @see Duncan (1940), Proc. Phys. Soc. 52, 390-401, for the additivity of K and S; Judd & Wyszecki, Color in Business, Science and
@@ -62,8 +62,8 @@ export function fitColorantCoefficients({ white, reductions, masstone }: Coloran
   reductions.forEach(({ amount, spectrum }, i) => {
     if (!(amount > 0 && amount < Infinity)) {
       throw new TintladderError('out-of-range', {
-        place: `reductions[${i}].amount`,
-        seen: amount,
+        path: `reductions[${i}].amount`,
+        received: amount,
         expected: 'a finite amount above 0',
       });
     }
@@ -73,12 +73,12 @@ export function fitColorantCoefficients({ white, reductions, masstone }: Coloran
   const different = new Set(reductions.map(({ amount }) => amount)).size + (masstone ? 1 : 0);
   if (reductions.length === 0 || different < 2) {
     throw new TintladderError('too-few-points', {
-      place: 'number of different reductions and masstones',
-      seen: different,
+      path: 'number of different reductions and masstones',
+      received: different,
       expected: 'two or more, one of them a reduction,',
     });
   }
-  const { start, interval } = white;
+  const { start, step } = white;
   const whiteRatio = spectralKOverS(white, 'white');
   const steps = reductions.map(({ amount, spectrum }, i) => ({
     amount,
@@ -93,16 +93,16 @@ export function fitColorantCoefficients({ white, reductions, masstone }: Coloran
   const negative: Record<'absorption' | 'scattering', string[]> = { absorption: [], scattering: [] };
   let squares = 0;
   for (let i = 0; i < absorption.length; i++) {
-    const place = `${start + i * interval} nm`;
+    const path = `${start + i * step} nm`;
     const readings = steps.map((step) => ({
       amount: step.amount,
       ratio: step.ratio[i],
       sensitivity: reflectancePerKOverS(step.values[i]),
     }));
-    const found = fitBand(readings, whiteRatio[i], place);
+    const found = fitBand(readings, whiteRatio[i], path);
     absorption[i] = found.k;
     scattering[i] = found.s;
-    if (found.negative) negative[found.negative].push(place);
+    if (found.negative) negative[found.negative].push(path);
     for (const { amount, ratio, sensitivity } of readings) {
       squares += (sensitivity * (mixtureRatio(whiteRatio[i], amount, found.k, found.s) - ratio)) ** 2;
     }
@@ -112,10 +112,10 @@ export function fitColorantCoefficients({ white, reductions, masstone }: Coloran
     .filter((quantity) => negative[quantity].length > 0)
     .map((quantity) => ({
       code: `negative-${quantity}`,
-      place: negative[quantity].join(', '),
+      path: negative[quantity].join(', '),
       message: `The ladder asks for a negative ${quantity} of the colorant at ${negative[quantity].length} wavelengths; it is taken as 0 there.`,
     }));
-  return { start, interval, absorption, scattering, white: whiteRatio, residual, warnings };
+  return { start, step, absorption, scattering, white: whiteRatio, residual, warnings };
 }
 
 /** K/S of a mixture of white (S = 1) and an amount of colorant; an infinite amount is the colorant alone. */
@@ -129,7 +129,7 @@ interface BandReading {
   readonly sensitivity: number;
 }
 
-function fitBand(readings: readonly BandReading[], white: number, place: string) {
+function fitBand(readings: readonly BandReading[], white: number, path: string) {
   let k = 0;
   let s = 0;
   for (let round = 0; round < ROUNDS; round++) {
@@ -144,10 +144,10 @@ function fitBand(readings: readonly BandReading[], white: number, place: string)
     const { condition, solve } = factorLeastSquares([kColumn, sColumn]);
     if (!(condition <= WORST_CONDITION)) {
       throw new TintladderError('ill-conditioned', {
-        place: `ladder at ${place}`,
-        seen: `a condition number of ${condition.toPrecision(2)}`,
+        path: `ladder at ${path}`,
+        received: `a condition number of ${condition.toPrecision(2)}`,
         expected: `one of at most ${WORST_CONDITION}`,
-        mend: 'The steps look alike there; add the masstone or a stronger reduction.',
+        hint: 'The steps look alike there; add the masstone or a stronger reduction.',
       });
     }
     [k, s] = solve(target);

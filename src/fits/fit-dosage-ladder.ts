@@ -104,11 +104,11 @@ export function fitDosageLadder(points: readonly DosagePoint[]): DosageLadderFit
   );
   if (bounds.low === undefined) {
     const message = `The plateau may be reached at ${second} or before; between ${first} and ${second} no dosage was read that could tell where.`;
-    warnings.push({ code: 'optimum-not-resolved', place: 'optimum dosage', message });
+    warnings.push({ code: 'optimum-not-resolved', path: 'optimum dosage', message });
   }
   if (bounds.high === undefined || bounds.high > last) {
     const message = `The data don't exclude that the response still changes at the highest dosage, ${last}.`;
-    warnings.push({ code: 'plateau-not-proven', place: 'optimum dosage', message });
+    warnings.push({ code: 'plateau-not-proven', path: 'optimum dosage', message });
   }
   warnings.push(...fallingOff(points, steps, direction));
   const span = Math.abs(best.plateau - responseAt(best, first));
@@ -168,5 +168,5 @@ function fallingOff(
   const variance = (squares / degreesOfFreedom) * (1 / there.length + 1 / onPlateau);
   if (!(short > 0 && short ** 2 > variance * fisherQuantile(0.95, 1, degreesOfFreedom))) return [];
   const message = `The response at the highest dosage, ${last}, falls short of the plateau by more than the points scatter: is that too much?`;
-  return [{ code: 'falls-off', place: String(last), message }];
+  return [{ code: 'falls-off', path: String(last), message }];
 }

@@ -61,15 +61,15 @@ export function fitGrindCurve(
   assertPoints(points);
   if (form !== undefined && form !== 'half-time' && form !== 'exponential') {
     throw new TintladderError('invalid-option', {
-      place: 'options.form',
-      seen: form,
+      path: 'options.form',
+      received: form,
       expected: "'half-time' or 'exponential'",
     });
   }
   if (!['even', 'proportional', 'unknown'].includes(scatter)) {
     throw new TintladderError('invalid-option', {
-      place: 'options.scatter',
-      seen: scatter,
+      path: 'options.scatter',
+      received: scatter,
       expected: "'even', 'proportional' or 'unknown'",
     });
   }
@@ -82,10 +82,10 @@ export function fitGrindCurve(
   const [best, other] = [...fitted].sort((a, b) => (a.aicc ?? 0) - (b.aicc ?? 0));
   if (!best) {
     throw new TintladderError('ill-conditioned', {
-      place: 'points',
-      seen: `strength from ${points[0].strength} to ${points[points.length - 1].strength}`,
+      path: 'points',
+      received: `strength from ${points[0].strength} to ${points[points.length - 1].strength}`,
       expected: 'a strength that rises and begins to level off within the times read',
-      mend: 'Read earlier times if it rises no more, later times if it still rises evenly.',
+      hint: 'Read earlier times if it rises no more, later times if it still rises evenly.',
     });
   }
   const compared = best.aicc !== undefined && other?.aicc !== undefined;
@@ -150,7 +150,7 @@ function describe(fit: FittedForm, points: readonly WeightedPoint[]): GrindFormF
     const bounds = timeBounds((time) => fit.profileOfTimeToShare(share, time), value, fit, points);
     if (!(value < 0)) return noted(fittedQuantity(name, value, bounds, { first, last, axis: 'time' }));
     const message = `The fitted curve starts above ${100 * share} % of the final strength, so that the ${name} is 0.`;
-    warnings.push({ code: 'reached-at-start', place: name, message });
+    warnings.push({ code: 'reached-at-start', path: name, message });
     return noted(fittedQuantity(name, 0, bounds, { first: 0, last, axis: 'time' }));
   };
   const { finalStrength } = fit;
@@ -196,10 +196,10 @@ function assertIncreasing(times: readonly number[]): void {
   times.forEach((time, i) => {
     if (i === 0 || time >= times[i - 1]) return;
     throw new TintladderError('not-increasing', {
-      place: `points[${i}].time`,
-      seen: time,
+      path: `points[${i}].time`,
+      received: time,
       expected: `a time of ${times[i - 1]} or more, like the point before it,`,
-      mend: 'Give the points in the order of time; points at the same time are replicates.',
+      hint: 'Give the points in the order of time; points at the same time are replicates.',
     });
   });
 }

@@ -23,7 +23,7 @@ export function fittedQuantity(
     const [edge, word] = value > range.last ? [range.last, 'last'] : [range.first, 'first'];
     warnings.push({
       code: 'extrapolated',
-      place: name,
+      path: name,
       message: `The ${name}, ${format(value)}, lies outside the ladder: ${edge} was the ${word} ${range.axis} read.`,
     });
   }
@@ -38,7 +38,7 @@ export function fittedQuantity(
         : 'not bounded at all';
   warnings.push({
     code: 'interval-open',
-    place: name,
+    path: name,
     message: `At 95 % confidence the data show the ${name} to be ${known}.`,
   });
   return { quantity: { value, extrapolated }, warnings };

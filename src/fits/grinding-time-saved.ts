@@ -48,24 +48,24 @@ export function grindingTimeSaved(
 ): GrindingTimeSaved {
   if (!(strength > 0 && strength < Infinity)) {
     throw new TintladderError('out-of-range', {
-      place: 'options.strength',
-      seen: strength,
+      path: 'options.strength',
+      received: strength,
       expected: 'a strength above 0',
     });
   }
   const warnings: Warning[] = [];
   const [slow, fast] = [timeTo(reference, strength, 'reference'), timeTo(sample, strength, 'sample')];
-  for (const { place, time, last } of [slow, fast]) {
+  for (const { path, time, last } of [slow, fast]) {
     if (time <= last) continue;
-    const message = `The ${place} reaches ${strength} only beyond the last time read, ${last}, on its prolonged curve.`;
-    warnings.push({ code: 'extrapolated', place, message });
+    const message = `The ${path} reaches ${strength} only beyond the last time read, ${last}, on its prolonged curve.`;
+    warnings.push({ code: 'extrapolated', path, message });
   }
   const value = slow.time - fast.time;
   const extrapolated = warnings.length > 0;
   const interval = differenceInterval(slow, fast);
   if (!interval) {
     const message = 'The data leave one of the two times open, so that the time saved has no 95 % interval.';
-    warnings.push({ code: 'interval-open', place: 'saved', message });
+    warnings.push({ code: 'interval-open', path: 'saved', message });
   }
   return {
     saved: interval ? { value, interval, extrapolated } : { value, extrapolated },
@@ -76,7 +76,7 @@ export function grindingTimeSaved(
   };
 }
 
-function timeTo(curve: GrindCurveFit, strength: number, place: 'reference' | 'sample'): TimeEstimate {
+function timeTo(curve: GrindCurveFit, strength: number, path: 'reference' | 'sample'): TimeEstimate {
   const points = weigh(curve.points, curve.scatter);
   const estimates = fitForms(points)
     .filter(({ name }) => curve.formsUndecided || name === curve.form)
@@ -92,8 +92,8 @@ function timeTo(curve: GrindCurveFit, strength: number, place: 'reference' | 'sa
   const time = estimates.find(({ name }) => name === curve.form)?.time ?? Infinity;
   if (!(time > 0 && time < Infinity)) {
     throw new TintladderError('no-solution', {
-      place: `strength ${strength} of the ${place}`,
-      seen: time > 0 ? 'never reached' : 'passed before the start',
+      path: `strength ${strength} of the ${path}`,
+      received: time > 0 ? 'never reached' : 'passed before the start',
       expected: `a strength between the start of its curve and its final strength, ${curve.finalStrength.value},`,
     });
   }
@@ -102,11 +102,11 @@ function timeTo(curve: GrindCurveFit, strength: number, place: 'reference' | 'sa
     const ends = estimates.flatMap((estimate) => ('low' in estimate ? (estimate[bound] ?? []) : []));
     return ends.length === estimates.length ? choose(...ends) : undefined;
   };
-  return { place, time, last: points[points.length - 1].time, low: end('low', Math.min), high: end('high', Math.max) };
+  return { path, time, last: points[points.length - 1].time, low: end('low', Math.min), high: end('high', Math.max) };
 }
 
 interface TimeEstimate {
-  readonly place: string;
+  readonly path: string;
   readonly last: number;
   readonly time: number;
   readonly low?: number;

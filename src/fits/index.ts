@@ -12,9 +12,9 @@ export type { GrindFormName, GrindPoint, Scatter as GrindScatter } from './grind
 export { type GrindingTimeSaved, grindingTimeSaved, type TimeSavedOptions } from './grinding-time-saved.js';
 export type { DosagePoint } from './quadratic-plateau.js';
 export {
-  type ColorantChange,
   type RelativeChange,
   type ResolvedChange,
+  type ResolvedColorant,
   type ResolveOptions,
   resolveColorants,
   type TintColorant,

@@ -9,12 +9,12 @@ import { fisherQuantile, squaresAroundMean } from '../numeric/internal.js';
 export function assertPoints(points: readonly object[]): void {
   points.forEach((point, i) => {
     for (const [name, value] of Object.entries(point)) {
-      const place = `points[${i}].${name}`;
+      const path = `points[${i}].${name}`;
       if (typeof value !== 'number' || !Number.isFinite(value)) {
-        throw new TintladderError('not-finite', { place, seen: value, expected: 'a finite number' });
+        throw new TintladderError('not-finite', { path, received: value, expected: 'a finite number' });
       }
       if (value < 0)
-        throw new TintladderError('out-of-range', { place, seen: value, expected: 'a number of 0 or more' });
+        throw new TintladderError('out-of-range', { path, received: value, expected: 'a number of 0 or more' });
     }
   });
 }
@@ -28,16 +28,16 @@ export function assertEnough(steps: readonly number[], axis: string, needed: { s
   const different = new Set(steps).size;
   if (different < needed.steps) {
     throw new TintladderError('too-few-points', {
-      place: `number of different ${axis}s`,
-      seen: different,
+      path: `number of different ${axis}s`,
+      received: different,
       expected: `${needed.steps} or more`,
-      mend: `Points at the same ${axis} are replicates of one step.`,
+      hint: `Points at the same ${axis} are replicates of one step.`,
     });
   }
   if (steps.length < needed.points) {
     throw new TintladderError('too-few-points', {
-      place: 'number of points',
-      seen: steps.length,
+      path: 'number of points',
+      received: steps.length,
       expected: `${needed.points} or more`,
     });
   }
@@ -79,7 +79,7 @@ export function replicateWarnings(
   const warnings: Warning[] = [
     {
       code: 'replicates',
-      place: groups.map(({ at }) => at).join(', '),
+      path: groups.map(({ at }) => at).join(', '),
       message: `Points at the same ${axis} are taken as replicates: ${groups
         .map(({ at, count }) => `${count} at ${at}`)
         .join(', ')}.`,

@@ -27,7 +27,7 @@ export interface RelativeChange {
 }
 
 /** The change of one colorant: of the absorption that it brings into the layer read. */
-export interface ColorantChange extends RelativeChange {
+export interface ResolvedColorant extends RelativeChange {
   readonly name: string;
   /** Amount found in the unrubbed area, in units of the colorant's K/S as given */
   readonly amount: number;
@@ -35,7 +35,7 @@ export interface ColorantChange extends RelativeChange {
 
 /** The change of a tint, resolved into what is in it. */
 export interface ResolvedChange {
-  readonly changes: readonly ColorantChange[];
+  readonly changes: readonly ResolvedColorant[];
   /** Change of the scattering of the white */
   readonly white: RelativeChange;
   /**
@@ -44,9 +44,9 @@ export interface ResolvedChange {
    */
   readonly separable: boolean;
   /** What `changes` leaves unexplained of the rubbed area, root mean square in reflectance */
-  readonly residual: number;
+  readonly residualReflectance: number;
   /** The same if only the white changed */
-  readonly residualOfWhiteAlone: number;
+  readonly residualReflectanceOfWhiteAlone: number;
   readonly readings: { readonly unrubbed: number; readonly rubbed: number };
   readonly warnings: readonly Warning[];
 }
@@ -74,7 +74,7 @@ const WORST_CONDITION_WITH_WHITE = 50;
  * `no-absorption` for a colorant that the unrubbed area doesn't show; `empty` for a side without readings or no colorant;
  * `wrong-length`; `not-finite`; `grid-mismatch`; `zero-reflectance`; `reflectance-out-of-range`
  * @example
- * const tint = (a, b) => createSpectrum({ start: 400, interval: 10, scale: 'fraction',
+ * const tint = (a, b) => createSpectrum({ start: 400, step: 10, scale: 'fraction',
  *   values: [a + 0.1 * b, a + b, 0.2 * a + b].map((F) => reflectanceFromKOverS(F)) });
  * const colorants = [{ name: 'red', kOverS: [1, 1, 0.2] }, { name: 'blue', kOverS: [0.1, 1, 1] }];
  * resolveColorants(tint(0.2, 0.1), tint(0.2, 0.11), { colorants }).changes[1].relative // 0.100
@@ -110,10 +110,10 @@ export function resolveColorants(
   const alone = units.length <= count ? factorLeastSquares(units) : { condition: Infinity, solve: () => [] };
   if (!(alone.condition <= WORST_CONDITION)) {
     throw new TintladderError('ill-conditioned', {
-      place: 'options.colorants',
-      seen: colorants.map(({ name }) => name).join(', '),
+      path: 'options.colorants',
+      received: colorants.map(({ name }) => name).join(', '),
       expected: 'a set of colorants whose K/S spectra are linearly independent',
-      mend: 'Leave out a colorant, or give two that look alike as one.',
+      hint: 'Leave out a colorant, or give two that look alike as one.',
     });
   }
   const withWhite =
@@ -130,8 +130,8 @@ export function resolveColorants(
     const amount = mean(side.before);
     if (!(amount > 0)) {
       throw new TintladderError('no-absorption', {
-        place: `options.colorants[${j}]`,
-        seen: `${name} with an amount of ${amount.toPrecision(3)}`,
+        path: `options.colorants[${j}]`,
+        received: `${name} with an amount of ${amount.toPrecision(3)}`,
         expected: 'a colorant that the unrubbed area shows',
       });
     }
@@ -158,38 +158,42 @@ export function resolveColorants(
     changes,
     white: whiteChange,
     separable,
-    residual: Math.sqrt(dot(rest, rest) / count),
-    residualOfWhiteAlone: Math.sqrt(dot(restOfWhite, restOfWhite) / count),
+    residualReflectance: Math.sqrt(dot(rest, rest) / count),
+    residualReflectanceOfWhiteAlone: Math.sqrt(dot(restOfWhite, restOfWhite) / count),
     readings: { unrubbed: before.length, rubbed: after.length },
     warnings: warningsFor(separable, before.length + after.length > 2),
   };
 }
 
-function readingsOf(side: Spectrum | readonly Spectrum[], place: string): readonly Spectrum[] {
+function readingsOf(side: Spectrum | readonly Spectrum[], path: string): readonly Spectrum[] {
   const readings: readonly Spectrum[] =
     'values' in side && !Array.isArray(side) ? [side as Spectrum] : (side as readonly Spectrum[]);
   if (readings.length > 0) return readings;
-  throw new TintladderError('empty', { place, seen: 'no reading', expected: 'one reading or more' });
+  throw new TintladderError('empty', { path, received: 'no reading', expected: 'one reading or more' });
 }
 
 function assertColorants(colorants: readonly TintColorant[], count: number): void {
   if (colorants.length === 0) {
-    throw new TintladderError('empty', { place: 'options.colorants', seen: 'none', expected: 'one colorant or more' });
+    throw new TintladderError('empty', {
+      path: 'options.colorants',
+      received: 'none',
+      expected: 'one colorant or more',
+    });
   }
   colorants.forEach(({ kOverS }, j) => {
-    const place = `options.colorants[${j}].kOverS`;
+    const path = `options.colorants[${j}].kOverS`;
     if (kOverS.length !== count) {
       throw new TintladderError('wrong-length', {
-        place: `${place}.length`,
-        seen: kOverS.length,
+        path: `${path}.length`,
+        received: kOverS.length,
         expected: `one value for each wavelength, ${count},`,
       });
     }
     const bad = Array.from(kOverS).findIndex((value) => !Number.isFinite(value));
     if (bad < 0) return;
     throw new TintladderError('not-finite', {
-      place: `${place}[${bad}]`,
-      seen: kOverS[bad],
+      path: `${path}[${bad}]`,
+      received: kOverS[bad],
       expected: 'a finite number',
     });
   });

@@ -7,10 +7,10 @@ import { ratioOf, unusable } from '../kubelka-munk/internal.js';
  *
  * @throws TintladderError `zero-reflectance` or `reflectance-out-of-range`, naming the spectrum and the wavelength
  */
-export function spectralKOverS({ values, start, interval }: Spectrum, place: string): Float64Array {
+export function spectralKOverS({ values, start, step }: Spectrum, path: string): Float64Array {
   return values.map((R, i) => {
     const ratio = ratioOf(R);
-    if (!(R > 0 && R <= 1 && ratio < Infinity)) throw unusable(R, `${place} at ${start + i * interval} nm`);
+    if (!(R > 0 && R <= 1 && ratio < Infinity)) throw unusable(R, `${path} at ${start + i * step} nm`);
     return ratio;
   });
 }
@@ -32,7 +32,7 @@ export function reflectancePerKOverS(reflectance: number): number {
  * @returns K/S of the tint minus that of the white, at each wavelength
  * @throws TintladderError `grid-mismatch`, `zero-reflectance`, `reflectance-out-of-range`
  * @example
- * const flat = (R) => createSpectrum({ start: 400, interval: 10, values: [R, R], scale: 'fraction' });
+ * const flat = (R) => createSpectrum({ start: 400, step: 10, values: [R, R], scale: 'fraction' });
  * addedKOverS(flat(0.2), flat(0.5))[0] // 1.35
  * @see ISO 18314-2
  */

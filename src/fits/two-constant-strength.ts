@@ -47,7 +47,7 @@ const LAST_WAVELENGTH = 700;
  * @throws TintladderError `no-absorption` if the reference absorbs no more than the white; `no-solution` if a reduction absorbs as much as the
  * colorant alone; `grid-mismatch`; `zero-reflectance`; `reflectance-out-of-range`; `invalid-option`
  * @example
- * const flat = (R) => createSpectrum({ start: 400, interval: 10, values: [R, R], scale: 'fraction' });
+ * const flat = (R) => createSpectrum({ start: 400, step: 10, values: [R, R], scale: 'fraction' });
  * const tint = (amount) => flat(reflectanceFromKOverS((3 * amount) / (1 + 2 * amount)));
  * const reductions = [0.05, 0.2].map((amount) => ({ amount, spectrum: tint(amount) }));
  * const colorant = fitColorantCoefficients({ white: flat(1), reductions });
@@ -61,29 +61,29 @@ export function twoConstantStrength(
 ): TwoConstantStrength {
   if (!(notableDifference >= 0 && notableDifference < Infinity)) {
     throw new TintladderError('invalid-option', {
-      place: 'options.notableDifference',
-      seen: notableDifference,
+      path: 'options.notableDifference',
+      received: notableDifference,
       expected: 'a percentage of 0 or more',
     });
   }
   assertSameGrid(reference, trial, 'trial');
-  const { start, interval, absorption, scattering, white } = colorant;
-  if (start !== reference.start || interval !== reference.interval || white.length !== reference.values.length) {
+  const { start, step, absorption, scattering, white } = colorant;
+  if (start !== reference.start || step !== reference.step || white.length !== reference.values.length) {
     throw new TintladderError('grid-mismatch', {
-      place: 'options.colorant',
-      seen: `${white.length} bands from ${start} nm`,
+      path: 'options.colorant',
+      received: `${white.length} bands from ${start} nm`,
       expected: `the grid of the reference, ${reference.values.length} bands from ${reference.start} nm,`,
     });
   }
   const referenceRatio = spectralKOverS(reference, 'reference');
   const trialRatio = spectralKOverS(trial, 'trial');
-  const i = strongestBand(referenceRatio, white, start, interval);
-  const wavelength = start + i * interval;
+  const i = strongestBand(referenceRatio, white, start, step);
+  const wavelength = start + i * step;
   const added = { reference: referenceRatio[i] - white[i], trial: trialRatio[i] - white[i] };
   if (!(added.reference > 0)) {
     throw new TintladderError('no-absorption', {
-      place: `reference at ${wavelength} nm`,
-      seen: referenceRatio[i],
+      path: `reference at ${wavelength} nm`,
+      received: referenceRatio[i],
       expected: `a K/S above that of the white, ${white[i]},`,
     });
   }
@@ -91,8 +91,8 @@ export function twoConstantStrength(
     const room = absorption[i] - ratio * scattering[i];
     if (room > 0) return added[side] / room;
     throw new TintladderError('no-solution', {
-      place: `K/S of the ${side} at ${wavelength} nm`,
-      seen: ratio,
+      path: `K/S of the ${side} at ${wavelength} nm`,
+      received: ratio,
       expected: `a K/S below that of the colorant alone, ${absorption[i] / scattering[i]},`,
     });
   };
@@ -116,17 +116,17 @@ export function twoConstantStrength(
   };
 }
 
-function strongestBand(ratio: Float64Array, white: Float64Array, start: number, interval: number): number {
+function strongestBand(ratio: Float64Array, white: Float64Array, start: number, step: number): number {
   let best = -1;
   ratio.forEach((value, i) => {
-    const wavelength = start + i * interval;
+    const wavelength = start + i * step;
     if (wavelength < FIRST_WAVELENGTH || wavelength > LAST_WAVELENGTH) return;
     if (best < 0 || value - white[i] > ratio[best] - white[best]) best = i;
   });
   if (best >= 0) return best;
   throw new TintladderError('grid-invalid', {
-    place: 'reference',
-    seen: `readings from ${start} nm`,
+    path: 'reference',
+    received: `readings from ${start} nm`,
     expected: `a grid with readings between ${FIRST_WAVELENGTH} and ${LAST_WAVELENGTH} nm`,
   });
 }

@@ -1,4 +1,4 @@
-import { type Spectrum, tristimulus, type Viewing } from '../colorimetry/index.js';
+import { type Spectrum, type Viewing, xyzFromSpectrum } from '../colorimetry/index.js';
 import { assertSameGrid } from '../colorimetry/internal.js';
 import { TintladderError } from '../core/index.js';
 
@@ -15,7 +15,7 @@ import { TintladderError } from '../core/index.js';
  * @throws TintladderError `grid-mismatch`; `zero-reflectance` if the film over white has Y = 0; `unknown-illuminant`,
  * `unknown-observer`, `illuminant-range`
  * @example
- * const flat = (R) => createSpectrum({ start: 400, interval: 10, values: Array(31).fill(R), scale: 'fraction' });
+ * const flat = (R) => createSpectrum({ start: 400, step: 10, values: Array(31).fill(R), scale: 'fraction' });
  * contrastRatio(flat(0.76), flat(0.8), { viewing: D65_10 }) // 0.95
  * @see ISO 6504-3; ASTM D2805
  */
@@ -25,11 +25,11 @@ export function contrastRatio(
   { viewing }: { readonly viewing: Viewing },
 ): number {
   assertSameGrid(overBlack, overWhite, 'overWhite');
-  const { Y } = tristimulus(overWhite, viewing);
-  if (Y > 0) return tristimulus(overBlack, viewing).Y / Y;
+  const { Y } = xyzFromSpectrum(overWhite, viewing);
+  if (Y > 0) return xyzFromSpectrum(overBlack, viewing).Y / Y;
   throw new TintladderError('zero-reflectance', {
-    place: 'Y of overWhite',
-    seen: Y,
+    path: 'Y of overWhite',
+    received: Y,
     expected: 'a film that reflects some light',
   });
 }

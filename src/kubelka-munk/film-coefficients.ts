@@ -83,7 +83,7 @@ export function filmCoefficients({ overBlack, overWhite, black, white, thickness
  * @throws TintladderError `grid-mismatch`; `film-opaque` naming every wavelength at which the film hides the substrate; others as
  * {@link filmCoefficients}, with the wavelength
  * @example
- * const flat = (R) => createSpectrum({ start: 400, interval: 10, values: [R, R], scale: 'fraction' });
+ * const flat = (R) => createSpectrum({ start: 400, step: 10, values: [R, R], scale: 'fraction' });
  * const film = { overBlack: flat(0.5), overWhite: flat(6 / 7), black: flat(0), white: flat(5 / 6), thickness: 4 };
  * filmCoefficientSpectra(film).scattering[1] // 0.25
  * @see Kubelka (1948), J. Opt. Soc. Am. 38, 448-457
@@ -91,10 +91,9 @@ export function filmCoefficients({ overBlack, overWhite, black, white, thickness
 export function filmCoefficientSpectra(pair: FilmPairSpectra): FilmCoefficientSpectra {
   const { overBlack, overWhite, black, white, thickness } = pair;
   assertThickness(thickness);
-  for (const [place, spectrum] of Object.entries({ overWhite, black, white }))
-    assertSameGrid(overBlack, spectrum, place);
-  const { start, interval, values } = overBlack;
-  const at = (i: number) => `${start + i * interval} nm`;
+  for (const [path, spectrum] of Object.entries({ overWhite, black, white })) assertSameGrid(overBlack, spectrum, path);
+  const { start, step, values } = overBlack;
+  const at = (i: number) => `${start + i * step} nm`;
   const hidden: number[] = [];
   values.forEach((Rb, i) => {
     assertPair(Rb, overWhite.values[i], black.values[i], white.values[i], ` at ${at(i)}`);
@@ -115,19 +114,19 @@ export function filmCoefficientSpectra(pair: FilmPairSpectra): FilmCoefficientSp
 
 /** R infinity at all wavelengths, if every film has one. */
 export function opaqueSpectrum(
-  { start, interval }: Spectrum,
+  { start, step }: Spectrum,
   films: readonly { readonly opaqueReflectance?: number }[],
 ): Spectrum | undefined {
   const values = films.flatMap(({ opaqueReflectance }) => opaqueReflectance ?? []);
-  return values.length === films.length ? createSpectrum({ start, interval, values, scale: 'fraction' }) : undefined;
+  return values.length === films.length ? createSpectrum({ start, step, values, scale: 'fraction' }) : undefined;
 }
 
 /** Refuses a thickness by which nothing can be divided. */
 export function assertThickness(thickness: number): void {
   if (thickness > 0 && thickness < Infinity) return;
   throw new TintladderError('out-of-range', {
-    place: 'thickness',
-    seen: thickness,
+    path: 'thickness',
+    received: thickness,
     expected: 'a finite thickness above 0',
   });
 }
@@ -138,18 +137,18 @@ function assertPair(overBlack: number, overWhite: number, black: number, white: 
   }
   if (white > black) return;
   throw new TintladderError('out-of-range', {
-    place: `white${where}`,
-    seen: white,
+    path: `white${where}`,
+    received: white,
     expected: `a substrate lighter than the black one (${black})`,
   });
 }
 
-function opaque(place: string, overBlack: number, overWhite: number): TintladderError {
+function opaque(path: string, overBlack: number, overWhite: number): TintladderError {
   return new TintladderError('film-opaque', {
-    place,
-    seen: `${overBlack} over black and ${overWhite} over white`,
+    path,
+    received: `${overBlack} over black and ${overWhite} over white`,
     expected: 'a higher reading over white than over black',
-    mend:
+    hint:
       overWhite < overBlack - FORGIVEN
         ? 'Are the two readings swapped?'
         : 'Use a thinner film, or the K/S of an opaque one.',
@@ -158,7 +157,7 @@ function opaque(place: string, overBlack: number, overWhite: number): Tintladder
 
 interface Note {
   readonly code: 'nearly-opaque' | 'negative-absorption' | 'negative-scattering';
-  readonly place: string;
+  readonly path: string;
   readonly size: number;
 }
 
@@ -169,7 +168,7 @@ interface Solution {
   readonly notes: readonly Note[];
 }
 
-function solve(Rb: number, Rw: number, B: number, W: number, X: number, place: string): Solution {
+function solve(Rb: number, Rw: number, B: number, W: number, X: number, path: string): Solution {
   let { kx, sx, kNumerator, sNumerator } = optics(Rb, Rw, B, W);
   const notes: Note[] = [];
   if (kNumerator < 0 || sNumerator < 0) {
@@ -178,21 +177,21 @@ function solve(Rb: number, Rw: number, B: number, W: number, X: number, place: s
     const off = miss(kx, sx, Rb, Rw, B, W);
     if (off > FORGIVEN) {
       throw new TintladderError('no-solution', {
-        place: `film${place && ` at ${place}`}`,
-        seen: `${Rb} over black (${B}) and ${Rw} over white (${W})`,
+        path: `film${path && ` at ${path}`}`,
+        received: `${Rb} over black (${B}) and ${Rw} over white (${W})`,
         expected: 'a pair of readings that a film can give',
-        mend: 'Are all four corrected for the surface, and do the substrates belong to this film?',
+        hint: 'Are all four corrected for the surface, and do the substrates belong to this film?',
       });
     }
     if (off > 1e-12) {
-      notes.push({ code: kNumerator < 0 ? 'negative-absorption' : 'negative-scattering', place, size: off });
+      notes.push({ code: kNumerator < 0 ? 'negative-absorption' : 'negative-scattering', path, size: off });
     }
     kNumerator = Math.max(kNumerator, 0);
     sNumerator = Math.max(sNumerator, 0);
   }
   const shifted = Rw - READING_ERROR;
   const change = shifted > Rb ? Math.abs(optics(Rb, shifted, B, W).sx / sx - 1) : Infinity;
-  if (sx > 0 && !(change <= NOTABLE_CHANGE)) notes.push({ code: 'nearly-opaque', place, size: change });
+  if (sx > 0 && !(change <= NOTABLE_CHANGE)) notes.push({ code: 'nearly-opaque', path, size: change });
   const root = Math.sqrt(kNumerator * (kNumerator + 2 * sNumerator));
   return {
     absorption: kx / X,
@@ -232,7 +231,7 @@ function gather(notes: readonly Note[]): Warning[] {
   return [...new Set(notes.map((note) => note.code))].map((code) => {
     const same = notes.filter((note) => note.code === code);
     const size = Math.max(...same.map((note) => note.size));
-    const place = same.map((note) => note.place).join(', ');
+    const path = same.map((note) => note.path).join(', ');
     const quantity = code === 'negative-absorption' ? 'absorption' : 'scattering';
     const message =
       code === 'nearly-opaque'
@@ -240,6 +239,6 @@ function gather(notes: readonly Note[]): Warning[] {
             size < 1 ? `${Math.round(100 * size)} %` : 'as much as itself or more'
           }.`
         : `The readings ask for a negative ${quantity}, which no film has; it is taken as 0, and such a film misses the readings by ${size.toPrecision(2)}.`;
-    return place === '' ? { code, message } : { code, message, place };
+    return path === '' ? { code, message } : { code, message, path };
   });
 }

@@ -49,7 +49,7 @@ export function filmCoefficientsFromReflectivity(film: FilmAndReflectivity): Fil
  * @returns K and S per unit of thickness at each wavelength, and R infinity as given
  * @throws TintladderError `grid-mismatch`; others as {@link filmCoefficientsFromReflectivity}, with the wavelength
  * @example
- * const flat = (R) => createSpectrum({ start: 400, interval: 10, values: [R, R], scale: 'fraction' });
+ * const flat = (R) => createSpectrum({ start: 400, step: 10, values: [R, R], scale: 'fraction' });
  * const film = { reading: flat(0.5), substrate: flat(0), opaqueReflectance: flat(1), thickness: 4 };
  * filmCoefficientSpectraFromReflectivity(film).scattering[0] // 0.25
  * @see Kubelka (1948), J. Opt. Soc. Am. 38, 448-457
@@ -57,10 +57,10 @@ export function filmCoefficientsFromReflectivity(film: FilmAndReflectivity): Fil
 export function filmCoefficientSpectraFromReflectivity(film: FilmAndReflectivitySpectra): FilmCoefficientSpectra {
   const { reading, substrate, opaqueReflectance, thickness } = film;
   assertThickness(thickness);
-  for (const [place, other] of Object.entries({ substrate, opaqueReflectance })) assertSameGrid(reading, other, place);
-  const { start, interval, values } = reading;
+  for (const [path, other] of Object.entries({ substrate, opaqueReflectance })) assertSameGrid(reading, other, path);
+  const { start, step, values } = reading;
   const found = Array.from(values, (R, i) =>
-    solve(R, substrate.values[i], opaqueReflectance.values[i], thickness, ` at ${start + i * interval} nm`),
+    solve(R, substrate.values[i], opaqueReflectance.values[i], thickness, ` at ${start + i * step} nm`),
   );
   return {
     absorption: Float64Array.from(found, ({ absorption }) => absorption),
@@ -77,24 +77,24 @@ function solve(R: number, Rg: number, ρ: number, X: number, where: string) {
   assertInternal(ρ, `opaqueReflectance${where}`);
   if (Rg === ρ) {
     throw new TintladderError('no-solution', {
-      place: `substrate${where}`,
-      seen: Rg,
+      path: `substrate${where}`,
+      received: Rg,
       expected: `a substrate whose reflectance differs from the opaque layer's (${ρ})`,
     });
   }
   if (R === ρ) {
     throw new TintladderError('film-opaque', {
-      place: `film${where}`,
-      seen: R,
+      path: `film${where}`,
+      received: R,
       expected: 'a reading that differs from the opaque layer',
-      mend: 'Use a thinner film.',
+      hint: 'Use a thinner film.',
     });
   }
   const ratio = (Rg - R) / (R - ρ);
   if (ratio < 0) {
     throw new TintladderError('no-solution', {
-      place: `reading${where}`,
-      seen: R,
+      path: `reading${where}`,
+      received: R,
       expected: `a reflectance between the substrate (${Rg}) and the opaque layer (${ρ})`,
     });
   }

@@ -52,20 +52,20 @@ export function filmReflectance(film: Film): number {
  * @throws TintladderError `wrong-length` if K or S has another number of values than the substrate; `out-of-range` and
  * `reflectance-out-of-range` as {@link filmReflectance}, with the wavelength
  * @example
- * const substrate = createSpectrum({ start: 400, interval: 10, values: [0, 0.8], scale: 'fraction' });
+ * const substrate = createSpectrum({ start: 400, step: 10, values: [0, 0.8], scale: 'fraction' });
  * filmSpectrum({ absorption: [0, 0], scattering: [0.25, 0.25], thickness: 4, substrate }).values[0] // 0.5
  * @see Kubelka (1948), J. Opt. Soc. Am. 38, 448-457
  */
 export function filmSpectrum({ absorption, scattering, thickness, substrate }: FilmSpectra): Spectrum {
-  const { start, interval, count } = gridOf(substrate);
+  const { start, step, count } = gridOf(substrate);
   assertBands({ absorption, scattering }, count);
   const values = new Float64Array(count);
   for (let i = 0; i < count; i++) {
     const film = { absorption: absorption[i], scattering: scattering[i], thickness, substrate: substrate.values[i] };
-    assertFilm(film, start + i * interval);
+    assertFilm(film, start + i * step);
     values[i] = kernel(film.absorption, film.scattering, thickness, film.substrate);
   }
-  return createSpectrum({ start, interval, values, scale: 'fraction' });
+  return createSpectrum({ start, step, values, scale: 'fraction' });
 }
 
 /**
@@ -74,11 +74,11 @@ export function filmSpectrum({ absorption, scattering, thickness, substrate }: F
  * @throws TintladderError `wrong-length`
  */
 export function assertBands(coefficients: Readonly<Record<string, ArrayLike<number>>>, count: number): void {
-  for (const [place, values] of Object.entries(coefficients)) {
+  for (const [path, values] of Object.entries(coefficients)) {
     if (values.length === count) continue;
     throw new TintladderError('wrong-length', {
-      place: `length of ${place}`,
-      seen: values.length,
+      path: `length of ${path}`,
+      received: values.length,
       expected: `one value for each wavelength of the substrate, ${count},`,
     });
   }
@@ -89,8 +89,8 @@ function assertFilm({ absorption, scattering, thickness, substrate }: Film, wave
   assertCoefficient(scattering, 'scattering', wavelength);
   if (!(thickness >= 0)) {
     throw new TintladderError('out-of-range', {
-      place: 'thickness',
-      seen: thickness,
+      path: 'thickness',
+      received: thickness,
       expected: 'a thickness of 0 or more',
     });
   }
@@ -100,8 +100,8 @@ function assertFilm({ absorption, scattering, thickness, substrate }: Film, wave
 function assertCoefficient(value: number, name: string, wavelength?: number): void {
   if (value >= 0 && value < Infinity) return;
   throw new TintladderError('out-of-range', {
-    place: placeOf(name, wavelength),
-    seen: value,
+    path: placeOf(name, wavelength),
+    received: value,
     expected: 'a finite coefficient of 0 or more',
   });
 }
@@ -114,8 +114,8 @@ function assertCoefficient(value: number, name: string, wavelength?: number): vo
 export function assertInternal(reflectance: number, name: string, wavelength?: number): void {
   if (reflectance >= 0 && reflectance <= 1) return;
   throw new TintladderError('reflectance-out-of-range', {
-    place: placeOf(name, wavelength),
-    seen: reflectance,
+    path: placeOf(name, wavelength),
+    received: reflectance,
     expected: 'an internal reflectance from 0 to 1',
   });
 }

@@ -1,4 +1,4 @@
-import { type Spectrum, tristimulus, type Viewing } from '../colorimetry/index.js';
+import { type Spectrum, type Viewing, xyzFromSpectrum } from '../colorimetry/index.js';
 import { assertSameGrid } from '../colorimetry/internal.js';
 import { TintladderError } from '../core/index.js';
 import { findRoot } from '../numeric/internal.js';
@@ -56,7 +56,7 @@ const STEPS_A_DECADE = 8;
  * @throws TintladderError `no-solution` if the chart alone already has this ratio or no thickness reaches it; `invalid-option` for a
  * ratio outside 0 to 1; `grid-mismatch`, `wrong-length`, `out-of-range`, `reflectance-out-of-range`
  * @example
- * const flat = (R) => createSpectrum({ start: 400, interval: 10, values: Array(31).fill(R), scale: 'fraction' });
+ * const flat = (R) => createSpectrum({ start: 400, step: 10, values: Array(31).fill(R), scale: 'fraction' });
  * const film = { absorption: Array(31).fill(0), scattering: Array(31).fill(0.5), black: flat(0), white: flat(0.8) };
  * hidingThickness(film, { viewing: D65_10 }).thickness // 23.443
  * @see ISO 6504-3; ASTM D2805; Kubelka (1948), J. Opt. Soc. Am. 38, 448-457
@@ -65,8 +65,8 @@ export function hidingThickness(film: HidingFilm, { viewing, ratio = 0.98, surfa
   const { absorption, scattering, black, white } = film;
   if (!(ratio > 0 && ratio < 1)) {
     throw new TintladderError('invalid-option', {
-      place: 'options.ratio',
-      seen: ratio,
+      path: 'options.ratio',
+      received: ratio,
       expected: 'a contrast ratio between 0 and 1',
     });
   }
@@ -81,8 +81,8 @@ export function hidingThickness(film: HidingFilm, { viewing, ratio = 0.98, surfa
   }
   // A film that only absorbs is black over both fields in the end, but never alike: it keeps the contrast of the chart.
   const contrastAt = (thickness: number) => {
-    const overWhite = tristimulus(over(white, thickness), viewing).Y;
-    return overWhite > 0 ? tristimulus(over(black, thickness), viewing).Y / overWhite : bare;
+    const overWhite = xyzFromSpectrum(over(white, thickness), viewing).Y;
+    return overWhite > 0 ? xyzFromSpectrum(over(black, thickness), viewing).Y / overWhite : bare;
   };
   const excess = (thickness: number) => contrastAt(thickness) - ratio;
   // Without absorption and scattering every path is endless, and even that film is clear.
@@ -118,21 +118,21 @@ export function spreadingRate(
 ): number {
   if (!(thickness > 0 && thickness < Infinity)) {
     throw new TintladderError('out-of-range', {
-      place: 'thickness',
-      seen: thickness,
+      path: 'thickness',
+      received: thickness,
       expected: 'a thickness above 0 µm',
     });
   }
   if (!(volumeSolids > 0 && volumeSolids <= 1)) {
     throw new TintladderError('invalid-option', {
-      place: 'options.volumeSolids',
-      seen: volumeSolids,
+      path: 'options.volumeSolids',
+      received: volumeSolids,
       expected: 'a fraction above 0, up to 1,',
     });
   }
   return (1000 * volumeSolids) / thickness;
 }
 
-function unreachable(seen: string, expected: string): TintladderError {
-  return new TintladderError('no-solution', { place: 'contrast ratio', seen, expected });
+function unreachable(received: string, expected: string): TintladderError {
+  return new TintladderError('no-solution', { path: 'contrast ratio', received, expected });
 }

@@ -15,5 +15,5 @@ export {
   filmCoefficientsFromReflectivity,
 } from './film-from-reflectivity.js';
 export { type HidingFilm, type HidingOptions, type HidingThickness, hidingThickness, spreadingRate } from './hiding.js';
-export { kOverS, kOverSBatch, reflectanceFromKOverS } from './kubelka-munk.js';
+export { kOverS, kOverSRows, reflectanceFromKOverS } from './kubelka-munk.js';
 export { externalReflection, internalReflectance, measuredReflectance, type Surface } from './saunderson.js';

@@ -30,9 +30,9 @@ export function kOverS(reflectance: number): number {
  */
 export function reflectanceFromKOverS(ratio: number): number {
   if (!Number.isFinite(ratio)) {
-    throw new TintladderError('not-finite', { place: 'K/S', seen: ratio, expected: 'a finite number' });
+    throw new TintladderError('not-finite', { path: 'K/S', received: ratio, expected: 'a finite number' });
   }
-  if (ratio < 0) throw new TintladderError('out-of-range', { place: 'K/S', seen: ratio, expected: 'zero or more' });
+  if (ratio < 0) throw new TintladderError('out-of-range', { path: 'K/S', received: ratio, expected: 'zero or more' });
   return opaqueReflectance(ratio);
 }
 
@@ -44,14 +44,14 @@ export function reflectanceFromKOverS(ratio: number): number {
  * @returns one K/S for each value
  * @throws TintladderError `zero-reflectance`, `reflectance-out-of-range` or `not-finite` naming the index of the value;
  * `wrong-length` if `out` has another length
- * @example Array.from(kOverSBatch(Float64Array.of(0.1, 0.5))) // [4.05, 0.25]
+ * @example Array.from(kOverSRows(Float64Array.of(0.1, 0.5))) // [4.05, 0.25]
  * @see Kubelka & Munk (1931), Z. tech. Phys. 12
  */
-export function kOverSBatch(values: Float64Array, out = new Float64Array(values.length)): Float64Array {
+export function kOverSRows(values: Float64Array, out = new Float64Array(values.length)): Float64Array {
   if (out.length !== values.length) {
     throw new TintladderError('wrong-length', {
-      place: 'out.length',
-      seen: out.length,
+      path: 'out.length',
+      received: out.length,
       expected: `the length of values, ${values.length},`,
     });
   }
@@ -77,18 +77,18 @@ export function opaqueReflectance(ratio: number): number {
 }
 
 /** The fault of a reflectance that has no finite K/S. */
-export function unusable(reflectance: number, place: string, mend?: string): TintladderError {
+export function unusable(reflectance: number, path: string, hint?: string): TintladderError {
   const expected = 'a fraction above 0, up to 1,';
   if (!Number.isFinite(reflectance)) {
-    return new TintladderError('not-finite', { place, seen: reflectance, expected: 'a finite number' });
+    return new TintladderError('not-finite', { path, received: reflectance, expected: 'a finite number' });
   }
   if (reflectance < 0 || reflectance > 1) {
-    return new TintladderError('reflectance-out-of-range', { place, seen: reflectance, expected, mend });
+    return new TintladderError('reflectance-out-of-range', { path, received: reflectance, expected, hint });
   }
   return new TintladderError('zero-reflectance', {
-    place,
-    seen: reflectance,
+    path,
+    received: reflectance,
     expected,
-    mend: mend ?? 'A layer that reflects nothing has no finite K/S; measure a lighter reduction.',
+    hint: hint ?? 'A layer that reflects nothing has no finite K/S; measure a lighter reduction.',
   });
 }

@@ -21,12 +21,12 @@ export interface Surface {
  * @see Fresnel's equations at normal incidence, k1 = ((n - 1) / (n + 1))²; Saunderson (1942), J. Opt. Soc. Am. 32
  */
 export function externalReflection(refractiveIndex: number): number {
-  const place = 'refractiveIndex';
+  const path = 'refractiveIndex';
   if (!Number.isFinite(refractiveIndex)) {
-    throw new TintladderError('not-finite', { place, seen: refractiveIndex, expected: 'a finite number' });
+    throw new TintladderError('not-finite', { path, received: refractiveIndex, expected: 'a finite number' });
   }
   if (refractiveIndex < 1) {
-    throw new TintladderError('out-of-range', { place, seen: refractiveIndex, expected: 'an index of 1 or more' });
+    throw new TintladderError('out-of-range', { path, received: refractiveIndex, expected: 'an index of 1 or more' });
   }
   return ((refractiveIndex - 1) / (refractiveIndex + 1)) ** 2;
 }
@@ -50,10 +50,10 @@ export function internalReflectance(measured: number, surface: Surface): number;
 export function internalReflectance(measured: Spectrum, surface: Surface): Spectrum;
 export function internalReflectance(measured: number | Spectrum, surface: Surface): number | Spectrum {
   assertSurface(surface);
-  return each(measured, 'measured reflectance', (value, place) => {
-    assertReflectance(value, place);
+  return each(measured, 'measured reflectance', (value, path) => {
+    assertReflectance(value, path);
     const internal = internalOf(value, surface);
-    if (surface.specular === 'included' && !(internal > 0)) throw noInternalReflectance(value, surface, place);
+    if (surface.specular === 'included' && !(internal > 0)) throw noInternalReflectance(value, surface, path);
     return internal;
   });
 }
@@ -74,12 +74,12 @@ export function measuredReflectance(internal: number, surface: Surface): number;
 export function measuredReflectance(internal: Spectrum, surface: Surface): Spectrum;
 export function measuredReflectance(internal: number | Spectrum, surface: Surface): number | Spectrum {
   assertSurface(surface);
-  return each(internal, 'internal reflectance', (value, place) => {
-    assertReflectance(value, place);
+  return each(internal, 'internal reflectance', (value, path) => {
+    assertReflectance(value, path);
     const measured = measuredOf(value, surface);
     if (!(measured >= 0 && measured < Infinity)) {
       const expected = `a fraction below 1/k2, ${1 / surface.internal},`;
-      throw new TintladderError('reflectance-out-of-range', { place, seen: value, expected });
+      throw new TintladderError('reflectance-out-of-range', { path, received: value, expected });
     }
     return measured;
   });
@@ -94,12 +94,12 @@ export function assertSurface({ external, internal, specular }: Surface): void {
   for (const [name, value] of Object.entries({ external, internal })) {
     if (!(value >= 0 && value < 1)) {
       const expected = 'a fraction from 0 to below 1';
-      throw new TintladderError('invalid-option', { place: `surface.${name}`, seen: value, expected });
+      throw new TintladderError('invalid-option', { path: `surface.${name}`, received: value, expected });
     }
   }
   if (specular !== 'included' && specular !== 'excluded') {
     const expected = "'included' or 'excluded'";
-    throw new TintladderError('invalid-option', { place: 'surface.specular', seen: specular, expected });
+    throw new TintladderError('invalid-option', { path: 'surface.specular', received: specular, expected });
   }
 }
 
@@ -119,31 +119,31 @@ export function measuredOf(reflectance: number, { external, internal, specular }
 }
 
 /** The fault of a reading that is no more than the surface alone reflects. */
-export function noInternalReflectance(measured: number, surface: Surface, place: string): TintladderError {
+export function noInternalReflectance(measured: number, surface: Surface, path: string): TintladderError {
   return new TintladderError('no-internal-reflectance', {
-    place,
-    seen: measured,
+    path,
+    received: measured,
     expected: `a value above the surface reflection k1, ${surface.external},`,
-    mend: 'Was the specular reflection excluded, or is k1 lower?',
+    hint: 'Was the specular reflection excluded, or is k1 lower?',
   });
 }
 
-function assertReflectance(value: number, place: string): void {
+function assertReflectance(value: number, path: string): void {
   if (!Number.isFinite(value)) {
-    throw new TintladderError('not-finite', { place, seen: value, expected: 'a finite number' });
+    throw new TintladderError('not-finite', { path, received: value, expected: 'a finite number' });
   }
   if (value < 0) {
-    throw new TintladderError('reflectance-out-of-range', { place, seen: value, expected: 'zero or more' });
+    throw new TintladderError('reflectance-out-of-range', { path, received: value, expected: 'zero or more' });
   }
 }
 
 function each(
   given: number | Spectrum,
   name: string,
-  correct: (value: number, place: string) => number,
+  correct: (value: number, path: string) => number,
 ): number | Spectrum {
   if (typeof given !== 'object') return correct(given, name);
-  const { start, interval } = given;
-  const values = given.values.map((value, i) => correct(value, `${name} at ${start + i * interval} nm`));
-  return createSpectrum({ start, interval, values, scale: 'fraction' });
+  const { start, step } = given;
+  const values = given.values.map((value, i) => correct(value, `${name} at ${start + i * step} nm`));
+  return createSpectrum({ start, step, values, scale: 'fraction' });
 }

@@ -14,7 +14,7 @@ export function variance(values: readonly number[]): number {
   return squaresAroundMean(values) / (values.length - 1);
 }
 
-/** Mean of several rows of equal length, place by place. */
+/** Mean of several rows of equal length, place by path. */
 export function meanRow(rows: readonly Float64Array[]): Float64Array {
   const centre = new Float64Array(rows[0].length);
   for (const row of rows) for (let i = 0; i < centre.length; i++) centre[i] += row[i] / rows.length;

@@ -53,8 +53,8 @@ export function comparisonRows(result: StudyResult): ComparisonRow[] {
     };
   });
   const order = new Map(result.paints.map(({ id }, i) => [id, i]));
-  const place = ({ cell }: ComparisonRow) => order.get(cell.paint) ?? order.size;
-  return rows.sort((a, b) => place(a) - place(b));
+  const path = ({ cell }: ComparisonRow) => order.get(cell.paint) ?? order.size;
+  return rows.sort((a, b) => path(a) - path(b));
 }
 
 /** The size of a rub-out with its interval. */

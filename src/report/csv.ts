@@ -14,7 +14,7 @@ type CsvValue = string | number | undefined;
  * @returns comma-separated values with CRLF line ends
  * @example
  * const values = Array.from({ length: 31 }, (_, i) => 0.2 + 0.01 * i);
- * const spectrum = createSpectrum({ start: 400, interval: 10, values, scale: 'fraction' });
+ * const spectrum = createSpectrum({ start: 400, step: 10, values, scale: 'fraction' });
  * const study = parseStudy({
  *   title: 'An invented tint',
  *   viewing: { illuminant: 'D65', observer: '10' },

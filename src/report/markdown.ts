@@ -20,7 +20,7 @@ import { CRITERION_WORDS, OUTCOME_WORDS } from './words.js';
  * @returns Markdown (CommonMark with the usual pipe tables)
  * @example
  * const values = Array.from({ length: 31 }, (_, i) => 0.2 + 0.01 * i);
- * const spectrum = createSpectrum({ start: 400, interval: 10, values, scale: 'fraction' });
+ * const spectrum = createSpectrum({ start: 400, step: 10, values, scale: 'fraction' });
  * const study = parseStudy({
  *   title: 'An invented tint',
  *   viewing: { illuminant: 'D65', observer: '10' },
@@ -37,7 +37,7 @@ import { CRITERION_WORDS, OUTCOME_WORDS } from './words.js';
  */
 export function renderMarkdown(result: StudyResult): string {
   const { title, note, recommendation, method } = result;
-  const notes = result.warnings.map(({ message, place }) => (place ? `${place}: ${message}` : message));
+  const notes = result.warnings.map(({ message, path }) => (path ? `${path}: ${message}` : message));
   const blocks = [
     `# ${escapeMarkdown(title)}`,
     note && `*${escapeMarkdown(note)}*`,

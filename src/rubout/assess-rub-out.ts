@@ -170,7 +170,7 @@ function bothSignsOf({ rises, falls }: AbsorptionChange = { rises: 0, falls: 0 }
 
 /** Without a strength a change of one sign may still be one of strength: the sign decides, nothing is held against it. */
 function shadeShareOf(strengthChange: RubOutStrengthChange | undefined, dEab: number): number {
-  return strengthChange && dEab > 0 ? strengthChange.residual / dEab : 0;
+  return strengthChange && dEab > 0 ? strengthChange.residualDEab / dEab : 0;
 }
 
 function certaintyOf(
@@ -201,8 +201,8 @@ function whiteOf({ white, viewing }: RubOutOptions, unrubbed: Area): Area | unde
   const area = areaFrom(white, 'options.white', viewing);
   if ((area.spectra === undefined) !== (unrubbed.spectra === undefined)) {
     throw new TintladderError('kinds-mixed', {
-      place: 'options.white',
-      seen: area.spectra ? 'spectra beside Lab values' : 'Lab values beside spectra',
+      path: 'options.white',
+      received: area.spectra ? 'spectra beside Lab values' : 'Lab values beside spectra',
       expected: 'the kind of the areas',
     });
   }
@@ -217,20 +217,20 @@ function tintOf({ tint, colorantChanges = [] }: RubOutOptions): Tint {
     const expected = several
       ? "'several-pigments', since colorantChanges names several,"
       : "'single-pigment' or 'several-pigments'";
-    throw new TintladderError('invalid-option', { place: 'options.tint', seen: given, expected });
+    throw new TintladderError('invalid-option', { path: 'options.tint', received: given, expected });
   }
   return given;
 }
 
-function assertPositive(value: number, place: string, code: 'invalid-limit' | 'invalid-option'): void {
+function assertPositive(value: number, path: string, code: 'invalid-limit' | 'invalid-option'): void {
   if (value > 0 && value < Number.POSITIVE_INFINITY) return;
-  throw new TintladderError(code, { place, seen: value, expected: 'a positive number of ΔE*ab' });
+  throw new TintladderError(code, { path, received: value, expected: 'a positive number of ΔE*ab' });
 }
 
 function noteUnevenRubbed(deviation: number): Warning {
   return {
     code: 'rubbed-uneven',
     message: `The spots of the rubbed area lie ΔE*ab ${deviation.toFixed(2)} from their mean: it was rubbed unevenly.`,
-    place: 'rubbed',
+    path: 'rubbed',
   };
 }

@@ -22,14 +22,14 @@ const NOTICEABLE = 0.02;
  * @throws TintladderError `not-finite`, `invalid-interval`
  */
 export function movementOf({ name, relative, interval }: ColorantChange): Movement {
-  const place = `change of ${name}`;
+  const path = `change of ${name}`;
   if (!Number.isFinite(relative)) {
-    throw new TintladderError('not-finite', { place, seen: relative, expected: 'a finite number' });
+    throw new TintladderError('not-finite', { path, received: relative, expected: 'a finite number' });
   }
   const { low, high } = interval ?? { low: relative - NOTICEABLE, high: relative + NOTICEABLE };
   if (!(low <= relative && relative <= high && Number.isFinite(high - low))) {
     const expected = `an interval that holds the change, ${relative},`;
-    throw new TintladderError('invalid-interval', { place: `interval of the ${place}`, seen: [low, high], expected });
+    throw new TintladderError('invalid-interval', { path: `interval of the ${path}`, received: [low, high], expected });
   }
   return low > 0 ? 'more' : high < 0 ? 'less' : 'unmoved';
 }

@@ -77,20 +77,20 @@ export function compatibilityMatrix(
   { strength: limit }: CompatibilityOptions = {},
 ): CompatibilityMatrix {
   if (tests.length === 0) {
-    throw new TintladderError('empty', { place: 'tests', seen: 'an empty list', expected: 'one test or more' });
+    throw new TintladderError('empty', { path: 'tests', received: 'an empty list', expected: 'one test or more' });
   }
-  const seen = new Set<string>();
+  const received = new Set<string>();
   tests.forEach(({ colorant, paint }, i) => {
     const key = JSON.stringify([colorant, paint]);
-    if (seen.has(key)) {
+    if (received.has(key)) {
       throw new TintladderError('invalid-option', {
-        place: `tests[${i}]`,
-        seen: `${colorant} in ${paint} once more`,
+        path: `tests[${i}]`,
+        received: `${colorant} in ${paint} once more`,
         expected: 'one test of each colorant in each paint',
-        mend: 'Pass replicates as spots of one assessment.',
+        hint: 'Pass replicates as spots of one assessment.',
       });
     }
-    seen.add(key);
+    received.add(key);
   });
   assertSameConditions(
     tests.map(({ rubOut }) => rubOut),

@@ -50,7 +50,7 @@ export function differenceScatter(
           {
             code: 'replicates-identical',
             message: `All readings of the ${name} area are the same: a copied reading is no replicate and shows no scatter.`,
-            place: name,
+            path: name,
           },
         ]
       : [],
@@ -71,7 +71,7 @@ export function differenceScatter(
   if (single) {
     const [once, several] = counts[0] === 1 ? areas : [areas[1], areas[0]];
     const message = `The ${once.name} area was read once; its scatter is taken to be that of the ${several.name} area.`;
-    warnings.push({ code: 'scatter-borrowed', message, place: once.name });
+    warnings.push({ code: 'scatter-borrowed', message, path: once.name });
   }
   const { dL, da, db, dEab } = difference;
   const along = dEab > 0 ? quadraticForm(pooled.covariance, [dL / dEab, da / dEab, db / dEab]) : pooled.total / 3;

@@ -67,20 +67,20 @@ function scatterEvidence({ scatter, replicates }: Findings): Evidence[] {
 
 function strengthEvidence({ strengthChange, difference: { dEab } }: Findings): Evidence[] {
   if (!strengthChange) return [];
-  const { percent, interval, approximate, at, residual } = strengthChange;
+  const { changePercent, interval, approximate, at, residualDEab } = strengthChange;
   const range = interval ? ` (95 % interval ${between(interval, 1)} %)` : '';
   const where = approximate ? `in ${at}, from Lab values and so approximately` : `at the absorption maximum, ${at}`;
-  const size = `${Math.abs(percent).toFixed(1)} %${range} ${percent < 0 ? 'weaker' : 'stronger'}`;
-  const share = dEab > 0 ? residual / dEab : 0;
+  const size = `${Math.abs(changePercent).toFixed(1)} %${range} ${changePercent < 0 ? 'weaker' : 'stronger'}`;
+  const share = dEab > 0 ? residualDEab / dEab : 0;
   const open = interval && interval.low <= 0 && interval.high >= 0 ? ', which is no proven change' : '';
   return [
     {
       statement: `The rubbed area is ${size} ${where}${open}.`,
-      figures: { percent, ...(interval && { low: interval.low, high: interval.high }) },
+      figures: { changePercent, ...(interval && { low: interval.low, high: interval.high }) },
     },
     {
-      statement: `Brought to equal strength, ΔE*ab ${residual.toFixed(2)} of ${dEab.toFixed(2)} would be left.`,
-      figures: { residual, dEab, share },
+      statement: `Brought to equal strength, ΔE*ab ${residualDEab.toFixed(2)} of ${dEab.toFixed(2)} would be left.`,
+      figures: { residualDEab, dEab, share },
     },
   ];
 }

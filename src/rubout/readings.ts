@@ -25,24 +25,24 @@ export interface Area {
 /**
  * The readings of one area.
  *
- * @param place - what messages call the area: `unrubbed`
+ * @param path - what messages call the area: `unrubbed`
  * @throws TintladderError `empty`, `kinds-mixed`, `not-finite`, what `labFromSpectrum` throws
  */
-export function areaFrom(given: RubOutReading | readonly RubOutReading[], place: string, viewing: Viewing): Area {
+export function areaFrom(given: RubOutReading | readonly RubOutReading[], path: string, viewing: Viewing): Area {
   const readings = Array.isArray(given) ? (given as readonly RubOutReading[]) : [given as RubOutReading];
   if (readings.length === 0) {
-    throw new TintladderError('empty', { place, seen: 'an empty list', expected: 'one reading or more' });
+    throw new TintladderError('empty', { path, received: 'an empty list', expected: 'one reading or more' });
   }
-  const placed = (i: number) => (readings.length === 1 ? place : `${place}[${i}]`);
+  const placed = (i: number) => (readings.length === 1 ? path : `${path}[${i}]`);
   const spectra = readings.flatMap((reading) => spectrumOf(reading) ?? []);
   if (spectra.length === 0) {
-    return { name: place, labs: readings.map((reading, i) => labOf(reading, placed(i), viewing)) };
+    return { name: path, labs: readings.map((reading, i) => labOf(reading, placed(i), viewing)) };
   }
-  if (spectra.length < readings.length) throw kindsMixed(place, 'spectra and Lab values');
+  if (spectra.length < readings.length) throw kindsMixed(path, 'spectra and Lab values');
   spectra.forEach((spectrum, i) => {
     assertSameGrid(spectra[0], spectrum, placed(i));
   });
-  return { name: place, labs: spectra.map((spectrum) => labFromSpectrum(spectrum, viewing)), spectra };
+  return { name: path, labs: spectra.map((spectrum) => labFromSpectrum(spectrum, viewing)), spectra };
 }
 
 /**
@@ -64,10 +64,10 @@ export function assertComparable(
     const { viewing: own } = conditions;
     if (own && !spectrum && describeViewing(own) !== describeViewing(viewing)) {
       throw new TintladderError('conditions-mismatch', {
-        place: `viewing of ${name}`,
-        seen: describeViewing(own),
+        path: `viewing of ${name}`,
+        received: describeViewing(own),
         expected: `the viewing of the assessment, ${describeViewing(viewing)},`,
-        mend: 'Lab values can not be moved to another illuminant or observer; take the spectra.',
+        hint: 'Lab values can not be moved to another illuminant or observer; take the spectra.',
       });
     }
   }
@@ -76,10 +76,10 @@ export function assertComparable(
     const other = stated.find(({ conditions }) => conditions[property] !== stated[0].conditions[property]);
     if (other) {
       throw new TintladderError('conditions-mismatch', {
-        place: `${property} of ${other.name}`,
-        seen: other.conditions[property],
+        path: `${property} of ${other.name}`,
+        received: other.conditions[property],
         expected: `that of ${stated[0].name}, ${stated[0].conditions[property]},`,
-        mend: 'Read both areas under the same conditions.',
+        hint: 'Read both areas under the same conditions.',
       });
     }
   }
@@ -90,13 +90,13 @@ function spectrumOf(reading: RubOutReading): Spectrum | undefined {
   return 'conditions' in reading ? reading.spectrum : undefined;
 }
 
-function labOf(reading: RubOutReading, place: string, viewing: Viewing): Lab {
+function labOf(reading: RubOutReading, path: string, viewing: Viewing): Lab {
   const lab = 'conditions' in reading ? labOfReading(reading, viewing) : 'L' in reading ? reading : undefined;
   if (!lab) {
     const expected = 'a spectrum, Lab or XYZ';
-    throw new TintladderError('empty', { place, seen: 'a reading without a colour', expected });
+    throw new TintladderError('empty', { path, received: 'a reading without a colour', expected });
   }
-  assertFinite({ L: lab.L, a: lab.a, b: lab.b }, place);
+  assertFinite({ L: lab.L, a: lab.a, b: lab.b }, path);
   return lab;
 }
 
@@ -104,11 +104,11 @@ function labOfReading({ lab, xyz }: Reading, viewing: Viewing): Lab | undefined 
   return lab ?? (xyz && labFromXyz(xyz, whitePoint(viewing)));
 }
 
-function kindsMixed(place: string, seen: string): TintladderError {
+function kindsMixed(path: string, received: string): TintladderError {
   return new TintladderError('kinds-mixed', {
-    place,
-    seen,
+    path,
+    received,
     expected: 'one kind on both sides',
-    mend: 'Turn the spectra into Lab under the same viewing, or read all spots as spectra.',
+    hint: 'Turn the spectra into Lab under the same viewing, or read all spots as spectra.',
   });
 }

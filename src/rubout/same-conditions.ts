@@ -14,10 +14,10 @@ export function assertSameConditions(results: readonly RubOutResult[], places: r
     for (const [name, value] of Object.entries(conditions)) {
       if (value === first[name]) continue;
       throw new TintladderError('conditions-mismatch', {
-        place: `${name} of ${places[i + 1]}`,
-        seen: value,
+        path: `${name} of ${places[i + 1]}`,
+        received: value,
         expected: `that of ${places[0]}, ${first[name]},`,
-        mend: 'Assess both in the same way.',
+        hint: 'Assess both in the same way.',
       });
     }
   });

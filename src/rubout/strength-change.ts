@@ -8,7 +8,7 @@ import type { Area } from './readings.js';
 /** How much stronger the rubbed area is than the unrubbed one. */
 export interface RubOutStrengthChange {
   /** At the absorption maximum, %: positive where rubbing made the area stronger. */
-  readonly percent: number;
+  readonly changePercent: number;
   /** 95 %; absent where the spots do not tell the scatter. */
   readonly interval?: Interval;
   /** Whether it comes from Lab values and not from spectra. */
@@ -16,7 +16,7 @@ export interface RubOutStrengthChange {
   /** Absorption maximum of the unrubbed area: `610 nm` from spectra, `X`, `Y` or `Z` from Lab. */
   readonly at: string;
   /** ΔE*ab left when the rubbed area is brought to the strength of the unrubbed one: the part that is no strength. */
-  readonly residual: number;
+  readonly residualDEab: number;
 }
 
 /** Faults of K/S, not of the readings: a colour difference needs none. */
@@ -54,8 +54,8 @@ export function strengthChangeOf(
       return find();
     } catch (error) {
       if (!(error instanceof TintladderError && WITHOUT_STRENGTH.includes(error.code))) throw error;
-      const place = inWordsOfAreas(error.place);
-      notes.push({ code: 'no-strength-change', message: `${message}: ${inWordsOfAreas(error.message)}`, place });
+      const path = inWordsOfAreas(error.path);
+      notes.push({ code: 'no-strength-change', message: `${message}: ${inWordsOfAreas(error.message)}`, path });
       return undefined;
     }
   };
@@ -79,18 +79,18 @@ export function strengthChangeOf(
   const { percent, interval, approximate, residual, warnings } = figure;
   return {
     strengthChange: {
-      percent: percent - 100,
+      changePercent: percent - 100,
       ...(interval && { interval: { low: interval.low - 100, high: interval.high - 100 } }),
       approximate,
       at,
-      residual: residual.dEab,
+      residualDEab: residual.dEab,
     },
     warnings: [...notes, ...warnings]
       .filter(({ code }) => !SAID.includes(code))
-      .map(({ code, message, place }) => ({
+      .map(({ code, message, path }) => ({
         code,
         message: inWordsOfAreas(message),
-        ...(place !== undefined && { place: inWordsOfAreas(place) }),
+        ...(path !== undefined && { path: inWordsOfAreas(path) }),
       })),
   };
 }

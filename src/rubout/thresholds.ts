@@ -46,7 +46,7 @@ export function thresholdsFrom(stated: Partial<RubOutThresholds> = {}): RubOutTh
   for (const [name, value] of Object.entries(thresholds)) {
     if (!(value > 0 && value < Number.POSITIVE_INFINITY)) {
       const expected = 'a positive number';
-      throw new TintladderError('invalid-option', { place: `options.thresholds.${name}`, seen: value, expected });
+      throw new TintladderError('invalid-option', { path: `options.thresholds.${name}`, received: value, expected });
     }
   }
   return thresholds;

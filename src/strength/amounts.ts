@@ -22,11 +22,11 @@ export function amountRatio(amounts: Amounts | undefined): number {
   return ratioOf(amounts.reference, 'options.amounts.reference') / ratioOf(amounts.trial, 'options.amounts.trial');
 }
 
-function ratioOf({ colorant, white }: ReductionAmounts, place: string): number {
+function ratioOf({ colorant, white }: ReductionAmounts, path: string): number {
   for (const [name, value] of Object.entries({ colorant, white })) {
     if (!(value > 0 && value < Infinity)) {
       const expected = 'a positive number';
-      throw new TintladderError('invalid-option', { place: `${place}.${name}`, seen: value, expected });
+      throw new TintladderError('invalid-option', { path: `${path}.${name}`, received: value, expected });
     }
   }
   return colorant / white;

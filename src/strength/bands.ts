@@ -33,7 +33,7 @@ const ROUNDING = 1e-6;
  */
 export function spectralBands(viewing: Viewing, grid: Grid): Bands {
   const { x, y, z, white } = weightingTable(viewing, grid);
-  const wavelength = (band: number) => grid.start + band * grid.interval;
+  const wavelength = (band: number) => grid.start + band * grid.step;
   const inside = Array.from({ length: grid.count }, (_, band) => band).filter(
     (band) => wavelength(band) >= FIRST_WAVELENGTH - ROUNDING && wavelength(band) <= LAST_WAVELENGTH + ROUNDING,
   );
@@ -41,8 +41,8 @@ export function spectralBands(viewing: Viewing, grid: Grid): Bands {
   const last = inside.at(-1);
   if (last === undefined) {
     throw new TintladderError('grid-invalid', {
-      place: 'grid.start',
-      seen: grid.start,
+      path: 'grid.start',
+      received: grid.start,
       expected: `a grid with readings between ${FIRST_WAVELENGTH} and ${LAST_WAVELENGTH} nm`,
     });
   }

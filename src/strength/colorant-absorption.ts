@@ -6,22 +6,22 @@ import { type Bands, listBands } from './bands.js';
 /**
  * K/S of a reading, band by band, corrected for the surface where one is given.
  *
- * @param place - what messages call the reading: `trial[1]`
+ * @param path - what messages call the reading: `trial[1]`
  * @throws TintladderError `zero-reflectance`, `no-internal-reflectance` or `reflectance-out-of-range` naming the band
  */
 export function absorptionOf(
   reflectances: Float64Array,
   surface: Surface | undefined,
   bands: Bands,
-  place: string,
+  path: string,
 ): Float64Array {
   return reflectances.map((measured, band) => {
     const internal = surface ? internalOf(measured, surface) : measured;
     if (internal > 0 && internal <= 1) return ratioOf(internal);
-    const at = `${place} at ${bands.nameOf(band)}`;
+    const at = `${path} at ${bands.nameOf(band)}`;
     if (surface?.specular === 'included' && internal <= 0) throw noInternalReflectance(measured, surface, at);
-    const mend = 'Is the reading calibrated, free of fluorescence, and in the stated specular mode?';
-    throw unusable(internal, surface ? `${at}, corrected for the surface,` : at, internal > 1 ? mend : undefined);
+    const hint = 'Is the reading calibrated, free of fluorescence, and in the stated specular mode?';
+    throw unusable(internal, surface ? `${at}, corrected for the surface,` : at, internal > 1 ? hint : undefined);
   });
 }
 
@@ -34,7 +34,7 @@ export function addedAbsorption(reduction: Float64Array, white: Float64Array): F
 const ROUNDING = 1e-9;
 
 /** A note where the white base reads darker than a reduction made with it. */
-export function noteDarkerWhite(added: Float64Array, bands: Bands, place: string): Warning[] {
+export function noteDarkerWhite(added: Float64Array, bands: Bands, path: string): Warning[] {
   const largest = Math.max(...added);
   const darker = Array.from(added.keys()).filter((band) => added[band] < -ROUNDING * largest);
   if (darker.length === 0) return [];
@@ -44,10 +44,10 @@ export function noteDarkerWhite(added: Float64Array, bands: Bands, place: string
     {
       code: 'white-darker',
       message:
-        `The white base is darker than the ${place} in ${darker.length} of ${bands.count} bands ` +
+        `The white base is darker than the ${path} in ${darker.length} of ${bands.count} bands ` +
         `(${listBands(bands, darker)}), where the colorant's K/S is counted as negative; ` +
         `the largest is ${share} % of its maximum. Small values are noise, large ones mean another white.`,
-      place: `${place} at ${bands.nameOf(worst)}`,
+      path: `${path} at ${bands.nameOf(worst)}`,
     },
   ];
 }

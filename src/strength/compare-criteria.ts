@@ -52,7 +52,7 @@ export interface CriteriaComparison {
  * @throws TintladderError what `relativeTintingStrength` throws, but `no-absorption` and `no-solution` only if no criterion
  * has an answer; `invalid-option` for a threshold that is not positive
  * @example
- * const tint = (...values) => createSpectrum({ start: 400, interval: 20, values, scale: 'percent' });
+ * const tint = (...values) => createSpectrum({ start: 400, step: 20, values, scale: 'percent' });
  * const reference = tint(38, 44, 50, 47, 38, 29, 22, 17, 14, 13, 14, 16, 18, 20, 24, 30);
  * compareStrengthCriteria(reference, reference, { viewing: D65_10 }).shadeChange // false
  * @see ISO 18314-2; ISO 787-24; the verdict on shade is common practice, no source
@@ -65,7 +65,7 @@ export function compareStrengthCriteria(
   const { shadeThreshold = 1 } = options;
   if (!(shadeThreshold > 0 && shadeThreshold < Infinity)) {
     const expected = 'a positive ΔE00';
-    throw new TintladderError('invalid-option', { place: 'options.shadeThreshold', seen: shadeThreshold, expected });
+    throw new TintladderError('invalid-option', { path: 'options.shadeThreshold', received: shadeThreshold, expected });
   }
   const results: StrengthResult[] = [];
   const unsolved: UnsolvedCriterion[] = [];
@@ -93,7 +93,7 @@ export function compareStrengthCriteria(
         `Matched by ${worst.criterion}, trial and reference still differ by ΔE00 ${largestResidual.dE2000.toFixed(2)}, ` +
         `more than ${shadeThreshold}: the shade differs, strengths spread over ${spread.toFixed(1)} %, and no single ` +
         `figure should be quoted.`,
-      place: worst.criterion,
+      path: worst.criterion,
     });
   }
   if (unsolved.length > 0) {

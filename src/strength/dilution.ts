@@ -90,7 +90,7 @@ export function noteNegativeMatch({ bands, white, trial }: Dilution, factor: num
   const message =
     `The K/S of the matched trial would be a little below zero at ${listBands(bands, negative)} and counts as zero there: ` +
     `the white base hardly absorbs, and its reading is as uncertain as that.`;
-  return [{ code: 'negative-absorption', message, place: `trial at ${bands.nameOf(negative[0])}` }];
+  return [{ code: 'negative-absorption', message, path: `trial at ${bands.nameOf(negative[0])}` }];
 }
 
 /**
@@ -102,9 +102,9 @@ export function assertReachable(dilution: Dilution, factor: number): void {
   const { low, high, endedBy } = factorRange(dilution);
   if (factor >= low && factor <= high) return;
   throw new TintladderError('no-solution', {
-    place: endedBy && factor > high ? `trial at ${endedBy}` : 'trial',
-    seen: `matched at ${factor} times its amount`,
+    path: endedBy && factor > high ? `trial at ${endedBy}` : 'trial',
+    received: `matched at ${factor} times its amount`,
     expected: `a factor from ${low} to ${high}, where no K/S is negative,`,
-    mend: 'Is the white base the one that both reductions were made with?',
+    hint: 'Is the white base the one that both reductions were made with?',
   });
 }

@@ -40,7 +40,7 @@ export interface StrengthOptions extends ComparisonOptions<Spectrum> {
  * `reflectance-out-of-range` naming reading and wavelength; `grid-mismatch`, `grid-invalid`, `empty`, `invalid-option`,
  * `unknown-illuminant`, `unknown-observer`, `illuminant-range`
  * @example
- * const tint = (...values) => createSpectrum({ start: 400, interval: 20, values, scale: 'percent' });
+ * const tint = (...values) => createSpectrum({ start: 400, step: 20, values, scale: 'percent' });
  * const reference = tint(38, 44, 50, 47, 38, 29, 22, 17, 14, 13, 14, 16, 18, 20, 24, 30);
  * relativeTintingStrength(reference, reference, { criterion: 'absorption-maximum', viewing: D65_10 }).percent // 100
  * @see ISO 18314-2; ISO 787-24; ASTM D387 and D4838; Kubelka & Munk (1931)
@@ -73,11 +73,11 @@ export function relativeTintingStrength(
   const grid = gridOf(first);
   const bands = spectralBands(viewing, grid);
   const { figure, matched, choice } = compareReductions(sides, bands, criterion, options);
-  const { start, interval } = grid;
+  const { start, step } = grid;
   return {
     ...figure,
-    matched: createSpectrum({ start, interval, values: matched, scale: 'fraction' }),
-    ...(choice.band !== undefined && { wavelength: start + choice.band * interval }),
+    matched: createSpectrum({ start, step, values: matched, scale: 'fraction' }),
+    ...(choice.band !== undefined && { wavelength: start + choice.band * step }),
     grid,
     warnings: [
       ...figure.warnings,
@@ -90,10 +90,10 @@ export function relativeTintingStrength(
 
 /** What the first reading of a side says of the others too: features too narrow for the grid, reflectance above 1. */
 function noteSpectrum(side: string, spectrum: Spectrum): Warning[] {
-  return spectrumWarnings(spectrum).map(({ code, message, place }) => ({
+  return spectrumWarnings(spectrum).map(({ code, message, path }) => ({
     code,
     message: `In the ${side}: ${message}`,
-    place: `${side} at ${place}`,
+    path: `${side} at ${path}`,
   }));
 }
 
@@ -105,7 +105,7 @@ function noteShortRange(criterion: StrengthCriterion, { first, last, nameOf }: B
     {
       code: 'range-cut-short',
       message: `The readings cover ${from} to ${to} of the ${FIRST_WAVELENGTH} to ${LAST_WAVELENGTH} nm that the criterion looks at.`,
-      place: `${from} to ${to}`,
+      path: `${from} to ${to}`,
     },
   ];
 }

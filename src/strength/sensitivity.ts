@@ -32,7 +32,7 @@ function noteSide(dilution: Dilution, side: 'reference' | 'trial', band: number)
         `The ${side} reflects ${(measured * 100).toFixed(1)} % at ${at}; ${STEP * 100} % of reflectance ` +
         `moves its strength by ${(effect * 100).toFixed(0)} % there. ` +
         `Measure a ${dark ? 'paler' : 'stronger'} reduction.`,
-      place: `${side} at ${at}`,
+      path: `${side} at ${at}`,
     },
   ];
 }

@@ -33,7 +33,7 @@ export function noteSpecularMode(dilution: Dilution, measuredTrial: Float64Array
         message:
           `The trial would fit the reference ${FALL} times better or more if it had been read with specular reflection ` +
           `${mode} and the reference with it ${other}. Check the mode of both readings.`,
-        place: 'trial',
+        path: 'trial',
       },
     ];
   }

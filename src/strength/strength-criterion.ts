@@ -34,5 +34,5 @@ export type StrengthCriterion = (typeof STRENGTH_CRITERIA)[number];
 export function assertCriterion(criterion: StrengthCriterion): void {
   if (STRENGTH_CRITERIA.includes(criterion)) return;
   const expected = `one of ${STRENGTH_CRITERIA.join(', ')}`;
-  throw new TintladderError('invalid-option', { place: 'options.criterion', seen: criterion, expected });
+  throw new TintladderError('invalid-option', { path: 'options.criterion', received: criterion, expected });
 }

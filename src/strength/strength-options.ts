@@ -33,7 +33,7 @@ export function assertComparison({ surface, repeatability, margin }: ComparisonO
   for (const [name, value] of Object.entries({ repeatability, margin })) {
     if (value !== undefined && !(value > 0 && value < Infinity)) {
       const expected = 'a positive number of percent';
-      throw new TintladderError('invalid-option', { place: `options.${name}`, seen: value, expected });
+      throw new TintladderError('invalid-option', { path: `options.${name}`, received: value, expected });
     }
   }
 }

@@ -27,7 +27,7 @@ export interface Assignment {
  * `reading-claimed-twice` listing the readings that two rules claim; `kinds-mixed` for a claimed measurement without a spectrum
  */
 export function assignReadings(study: Study, measurements: readonly Measurement[]): Assignment {
-  const claims = measurements.map((): { rule: number; place: ReadingPlace }[] => []);
+  const claims = measurements.map((): { rule: number; path: ReadingPlace }[] => []);
   study.readings.forEach((rule, r) => {
     const read = readerOf(rule, study);
     let fits = 0;
@@ -35,28 +35,28 @@ export function assignReadings(study: Study, measurements: readonly Measurement[
       const found = read(name);
       if (!found) return;
       fits++;
-      claims[m].push({ rule: r, place: found });
+      claims[m].push({ rule: r, path: found });
     });
     if (fits === 0) {
       throw new TintladderError('unknown-sample', {
-        place: `readings[${r}]`,
-        seen: rule.pattern ?? rule.names,
+        path: `readings[${r}]`,
+        received: rule.pattern ?? rule.names,
         expected: 'the name of a sample in the measurements',
-        mend: nearby(measurements),
+        hint: nearby(measurements),
       });
     }
     for (const name of rule.names ?? []) {
       if (measurements.some((measurement) => measurement.name === name)) continue;
       throw new TintladderError('unknown-sample', {
-        place: `readings[${r}].names`,
-        seen: name,
+        path: `readings[${r}].names`,
+        received: name,
         expected: 'the name of a sample in the measurements',
-        mend: nearby(measurements),
+        hint: nearby(measurements),
       });
     }
   });
   refuseDoubleClaims(measurements, claims);
-  const readings = measurements.flatMap((measurement, m) => claims[m].map(({ place }) => assigned(measurement, place)));
+  const readings = measurements.flatMap((measurement, m) => claims[m].map(({ path }) => assigned(measurement, path)));
   const unused = measurements.filter((_, m) => claims[m].length === 0).map(({ name }) => name);
   return { readings, unused };
 }
@@ -82,23 +82,23 @@ function refuseDoubleClaims(
   if (twice.length === 0) return;
   const first = claims.find((claim) => claim.length > 1) ?? [];
   throw new TintladderError('reading-claimed-twice', {
-    place: first.map(({ rule }) => `readings[${rule}]`).join(' and '),
-    seen: twice,
+    path: first.map(({ rule }) => `readings[${rule}]`).join(' and '),
+    received: twice,
     expected: 'each reading in one rule only',
   });
 }
 
-function assigned(measurement: Measurement, place: ReadingPlace): AssignedReading {
+function assigned(measurement: Measurement, path: ReadingPlace): AssignedReading {
   const { name, spectrum } = measurement;
   if (!spectrum) {
     throw new TintladderError('kinds-mixed', {
-      place: `measurement ${JSON.stringify(name)}`,
-      seen: 'no spectrum',
+      path: `measurement ${JSON.stringify(name)}`,
+      received: 'no spectrum',
       expected: 'a reflectance spectrum',
-      mend: 'A study is evaluated from spectra; compare Lab readings with relativeTintingStrengthFromLab and assessRubOut.',
+      hint: 'A study is evaluated from spectra; compare Lab readings with relativeTintingStrengthFromLab and assessRubOut.',
     });
   }
-  const { role = 'tint', area = 'unrubbed', storage = 'fresh', paint = '', ...rest } = place;
+  const { role = 'tint', area = 'unrubbed', storage = 'fresh', paint = '', ...rest } = path;
   return { ...rest, name, spectrum, role, area, storage, paint };
 }
 

@@ -70,7 +70,7 @@ export function evaluateCell(study: Study, { item, paint, own, reference, white 
       matched: matched && lab(matched),
     },
     spectra: {
-      grid: { start: means.unrubbed.start, interval: means.unrubbed.interval, count: means.unrubbed.values.length },
+      grid: { start: means.unrubbed.start, step: means.unrubbed.step, count: means.unrubbed.values.length },
       reference: Array.from(means.reference.values),
       unrubbed: Array.from(means.unrubbed.values),
       rubbed: plain(means.rubbed),

@@ -94,11 +94,11 @@ function assertMeasured({ criteria, rankBy }: Study, contenders: readonly Conten
     ...criteria.map(({ quantity }, i) => [`criteria[${i}].quantity`, quantity]),
     ['rankBy.quantity', rankBy.quantity],
   ];
-  for (const [place, quantity] of asked) {
+  for (const [path, quantity] of asked) {
     if (found.includes(quantity)) continue;
     throw new TintladderError('quantity-not-measured', {
-      place,
-      seen: quantity,
+      path,
+      received: quantity,
       expected: `a quantity that was computed or supplied (${found.join(', ')})`,
     });
   }
@@ -114,23 +114,23 @@ function cellWarnings(cells: readonly Cell[]): Warning[] {
   return cells.flatMap((cell) => {
     const found = [...(cell.strength?.warnings ?? []), ...(cell.rubOut?.warnings ?? [])];
     const unique = found.filter(({ message }, i) => found.findIndex((other) => other.message === message) === i);
-    return unique.map(({ code, message, place }) => ({
+    return unique.map(({ code, message, path }) => ({
       code,
       message,
-      place: `${cell.package} in ${cell.paint}${place ? `, ${place}` : ''}`,
+      path: `${cell.package} in ${cell.paint}${path ? `, ${path}` : ''}`,
     }));
   });
 }
 
 function seriesWarnings({ grind, dosage }: Series): Warning[] {
   return [...grind, ...dosage].flatMap(({ package: id, paint, fit, reason }) => {
-    const place = `${id} in ${paint}`;
-    const notes = reason === undefined ? [] : [{ code: 'no-fit', message: `There is no curve: ${reason}`, place }];
+    const path = `${id} in ${paint}`;
+    const notes = reason === undefined ? [] : [{ code: 'no-fit', message: `There is no curve: ${reason}`, path }];
     return [
       ...notes,
       ...(fit?.warnings ?? []).map((warning) => ({
         ...warning,
-        place: warning.place === undefined ? place : `${place}, ${warning.place}`,
+        path: warning.path === undefined ? path : `${path}, ${warning.path}`,
       })),
     ];
   });
@@ -143,7 +143,7 @@ function missingCells({ packages, paints }: Study, cells: readonly Cell[]): Warn
       .map((paint) => ({
         code: 'not-read',
         message: `${name} was not read in ${paint.name}.`,
-        place: `${id} in ${paint.id}`,
+        path: `${id} in ${paint.id}`,
       })),
   );
 }

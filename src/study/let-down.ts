@@ -1,4 +1,4 @@
-import type { Dilution } from './result.js';
+import type { LetDown } from './result.js';
 import type { Study, StudyPackage } from './study.js';
 
 /**
@@ -12,7 +12,7 @@ import type { Study, StudyPackage } from './study.js';
  * @param grindTime - grinding time of a batch, min, where known
  * @returns the let-down, or undefined where the study states no loadings
  */
-export function dilutionOf(study: Study, item: StudyPackage, grindTime: number | undefined): Dilution | undefined {
+export function dilutionOf(study: Study, item: StudyPackage, grindTime: number | undefined): LetDown | undefined {
   const { targetLoading, batchMass } = study;
   if (targetLoading === undefined || targetLoading === 0 || item.pigmentLoading === undefined) return undefined;
   const letDownFactor = item.pigmentLoading / targetLoading;
@@ -28,7 +28,7 @@ export function dilutionOf(study: Study, item: StudyPackage, grindTime: number |
 }
 
 /** Adds the time saved against the reference, where both are known. */
-export function withTimeSaved(dilution: Dilution | undefined, reference: Dilution | undefined): Dilution | undefined {
+export function withTimeSaved(dilution: LetDown | undefined, reference: LetDown | undefined): LetDown | undefined {
   const own = dilution?.grindHoursPerTonne;
   const other = reference?.grindHoursPerTonne;
   return dilution && own !== undefined && other !== undefined

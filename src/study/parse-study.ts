@@ -25,8 +25,8 @@ export function parseStudy(data: unknown): Study {
   return study;
 }
 
-function invalid(place: string, seen: unknown, expected: string, mend?: string): TintladderError {
-  return new TintladderError('study-invalid', { place, seen, expected, mend });
+function invalid(path: string, received: unknown, expected: string, hint?: string): TintladderError {
+  return new TintladderError('study-invalid', { path, received, expected, hint });
 }
 
 function checkIds({ packages, paints, reference }: Study): void {
@@ -42,8 +42,8 @@ function checkIds({ packages, paints, reference }: Study): void {
   }
   if (!packages.some(({ id }) => id === reference)) {
     throw new TintladderError('no-reference', {
-      place: 'reference',
-      seen: reference,
+      path: 'reference',
+      received: reference,
       expected: `the id of one of the packages (${packages.map(({ id }) => id).join(', ')})`,
     });
   }
@@ -54,26 +54,26 @@ function checkIds({ packages, paints, reference }: Study): void {
   });
 }
 
-function checkKnown(place: string, id: string | undefined, list: readonly { readonly id: string }[]): void {
+function checkKnown(path: string, id: string | undefined, list: readonly { readonly id: string }[]): void {
   if (id === undefined || list.some((item) => item.id === id)) return;
-  throw invalid(place, id, `one of ${list.map((item) => item.id).join(', ')}`);
+  throw invalid(path, id, `one of ${list.map((item) => item.id).join(', ')}`);
 }
 
 function checkRules({ readings, packages, paints }: Study): void {
   readings.forEach((rule, i) => {
-    const place = `readings[${i}]`;
+    const path = `readings[${i}]`;
     if ((rule.names === undefined) === (rule.pattern === undefined)) {
-      throw invalid(place, rule, "either 'names' or 'pattern'");
+      throw invalid(path, rule, "either 'names' or 'pattern'");
     }
-    checkKnown(`${place}.package`, rule.package, packages);
-    checkKnown(`${place}.paint`, rule.paint, paints);
-    const given = rule.pattern === undefined ? [] : placeholdersIn(rule.pattern, `${place}.pattern`);
+    checkKnown(`${path}.package`, rule.package, packages);
+    checkKnown(`${path}.paint`, rule.paint, paints);
+    const given = rule.pattern === undefined ? [] : placeholdersIn(rule.pattern, `${path}.pattern`);
     const known = (key: 'package' | 'paint') => rule[key] !== undefined || given.includes(key);
     if (!known('paint')) {
-      throw invalid(place, rule, 'a paint', "Add 'paint', or {paint} in the pattern.");
+      throw invalid(path, rule, 'a paint', "Add 'paint', or {paint} in the pattern.");
     }
     if (rule.role !== 'white' && !known('package')) {
-      throw invalid(place, rule, 'a package', "Add 'package', or {package} in the pattern.");
+      throw invalid(path, rule, 'a package', "Add 'package', or {package} in the pattern.");
     }
   });
 }
@@ -86,11 +86,11 @@ function checkCriteria({ criteria, packages }: Study): void {
     }
   });
   criteria.forEach(({ quantity, lower, upper, unit }, i) => {
-    const place = `criteria[${i}]`;
+    const path = `criteria[${i}]`;
     if ((lower === undefined && upper === undefined) || (lower ?? -Infinity) > (upper ?? Infinity)) {
       throw new TintladderError('invalid-limit', {
-        place,
-        seen: { lower, upper },
+        path,
+        received: { lower, upper },
         expected: "'lower', 'upper', or both with lower at most upper,",
       });
     }
@@ -98,8 +98,8 @@ function checkCriteria({ criteria, packages }: Study): void {
     const other = units.find((candidate) => candidate !== undefined && candidate !== unit);
     if (other !== undefined) {
       throw new TintladderError('unit-mismatch', {
-        place: `${place}.unit`,
-        seen: unit,
+        path: `${path}.unit`,
+        received: unit,
         expected: `${other}, the unit of ${quantity},`,
       });
     }
@@ -108,13 +108,13 @@ function checkCriteria({ criteria, packages }: Study): void {
 
 /** One zod issue as a fault: the deepest alternative of a union, since it is the one that came nearest. */
 function faultOf(issue: z.core.$ZodIssue, data: unknown): TintladderError {
-  const path = issue.path.map(String);
-  const seen = path.reduce<unknown>((value, key) => (value as Record<string, unknown> | undefined)?.[key], data);
-  const place = path.reduce((text, key) => (/^\d+$/.test(key) ? `${text}[${key}]` : text ? `${text}.${key}` : key), '');
+  const keys = issue.path.map(String);
+  const received = keys.reduce<unknown>((value, key) => (value as Record<string, unknown> | undefined)?.[key], data);
+  const path = keys.reduce((text, key) => (/^\d+$/.test(key) ? `${text}[${key}]` : text ? `${text}.${key}` : key), '');
   if (issue.code === 'unrecognized_keys') {
-    return invalid(`${place ? `${place}.` : ''}${issue.keys[0]}`, issue.keys[0], 'a field that a study has');
+    return invalid(`${path ? `${path}.` : ''}${issue.keys[0]}`, issue.keys[0], 'a field that a study has');
   }
-  return invalid(place || 'study', seen, expectation(issue));
+  return invalid(path || 'study', received, expectation(issue));
 }
 
 function expectation(issue: z.core.$ZodIssue): string {
@@ -130,7 +130,7 @@ function expectation(issue: z.core.$ZodIssue): string {
     case 'too_big':
       return `a number ${issue.inclusive ? 'of at most' : 'below'} ${issue.maximum}`;
     case 'invalid_union':
-      return 'a name, or a table with name, start, interval and values,';
+      return 'a name, or a table with name, start, step and values,';
     default:
       return 'another value';
   }

@@ -83,7 +83,7 @@ function objection(
 
 function describe(judgement: Judgement, { paints }: Study): string {
   const { quantity, paint, readingsNeeded } = judgement;
-  const place = paint === undefined ? '' : ` in ${paints.find(({ id }) => id === paint)?.name ?? paint}`;
+  const path = paint === undefined ? '' : ` in ${paints.find(({ id }) => id === paint)?.name ?? paint}`;
   const more = readingsNeeded === undefined ? '' : ` (about ${readingsNeeded} readings a side would decide it)`;
-  return `${quantityName(quantity)}${place} is ${figureText(judgement)} against ${limitText(judgement)}${more}`;
+  return `${quantityName(quantity)}${path} is ${figureText(judgement)} against ${limitText(judgement)}${more}`;
 }

@@ -89,7 +89,7 @@ export interface Cell {
 }
 
 /** Let-down from mill base to finished colorant. */
-export interface Dilution {
+export interface LetDown {
   readonly package: string;
   /** Mass of finished colorant made from one mass of mill base. */
   readonly letDownFactor: number;
@@ -114,7 +114,7 @@ export interface PackageResult {
   readonly rankValue?: number;
   /** Most readings a side that any undecided figure needs. */
   readonly readingsNeeded?: number;
-  readonly dilution?: Dilution;
+  readonly letDown?: LetDown;
 }
 
 /** Strength over grinding time, for one package in one paint. */

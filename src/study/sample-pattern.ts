@@ -13,13 +13,13 @@ export type PatternMatch = Omit<ReadingPlace, 'role'> & { readonly replicate?: s
  *
  * @throws TintladderError `study-invalid` for an unknown placeholder, or one that stands twice
  */
-export function placeholdersIn(pattern: string, place: string): Placeholder[] {
+export function placeholdersIn(pattern: string, path: string): Placeholder[] {
   const found = [...pattern.matchAll(/\{([^{}]*)\}/g)].map(([, name]) => name as Placeholder);
   found.forEach((name, i) => {
     if (!PLACEHOLDERS.includes(name) || (name !== 'any' && found.indexOf(name) !== i)) {
       throw new TintladderError('study-invalid', {
-        place,
-        seen: `{${name}}`,
+        path,
+        received: `{${name}}`,
         expected: `each of ${PLACEHOLDERS.map((known) => `{${known}}`).join(' ')} at most once ({any} as often as needed)`,
       });
     }

@@ -47,10 +47,10 @@ function onlyDosage(own: readonly AssignedReading[], item: StudyPackage): number
   const dosages = [...new Set(own.flatMap(({ dosage }) => dosage ?? []))];
   if (dosages.length > 1) {
     throw new TintladderError('study-invalid', {
-      place: `package ${item.id}, dosage`,
-      seen: dosages,
+      path: `package ${item.id}, dosage`,
+      received: dosages,
       expected: 'the one dosage at which the package is judged',
-      mend: "Give the package its 'dosage'.",
+      hint: "Give the package its 'dosage'.",
     });
   }
   return dosages[0];
@@ -61,8 +61,8 @@ export function assertReferenceRead(study: Study, groups: ReadingGroups): void {
   for (const paint of study.paints) {
     if (freshTintsOf(groups, study.reference, paint.id).length > 0) continue;
     throw new TintladderError('no-reference', {
-      place: `paint ${paint.id}`,
-      seen: 'no fresh, unrubbed reading of the reference',
+      path: `paint ${paint.id}`,
+      received: 'no fresh, unrubbed reading of the reference',
       expected: `at least one reading of package ${study.reference}`,
     });
   }

@@ -26,20 +26,20 @@ export async function evaluateSeries(study: Study, groups: ReadingGroups): Promi
     const ground: GrindSeries[] = [];
     for (const { id } of study.packages) {
       const own = freshTintsOf(groups, id, paint);
-      const place = { package: id, paint };
+      const path = { package: id, paint };
       if (severalOf(own, 'grindTime')) {
         const points = strengthOver(study, groups, paint, own, 'grindTime').map(([time, strength]) => ({
           time,
           strength,
         }));
-        ground.push({ ...place, points, ...(await attempt(async () => (await loadFits()).fitGrindCurve(points))) });
+        ground.push({ ...path, points, ...(await attempt(async () => (await loadFits()).fitGrindCurve(points))) });
       }
       if (severalOf(own, 'dosage')) {
         const points = strengthOver(study, groups, paint, own, 'dosage').map(([at, response]) => ({
           dosage: at,
           response,
         }));
-        dosage.push({ ...place, points, ...(await attempt(async () => (await loadFits()).fitDosageLadder(points))) });
+        dosage.push({ ...path, points, ...(await attempt(async () => (await loadFits()).fitDosageLadder(points))) });
       }
     }
     grind.push(...(await withTimeSaved(ground, study.reference)));

@@ -60,7 +60,7 @@ const criterion = z.strictObject({
 const illuminant = z.strictObject({
   name: text('Name shown in the report'),
   start: number('First wavelength, nm'),
-  interval: positive('Step, nm'),
+  step: positive('Step, nm'),
   values: z.array(z.number()).check(z.minLength(2), z.describe('Relative spectral power')),
   kind: z.optional(
     z.enum(['continuous', 'lines']).check(z.describe('Interpolated to 1 nm, or summed at its own step')),

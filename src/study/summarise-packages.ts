@@ -3,7 +3,7 @@ import { computedFigure, suppliedFigures } from './cell-figures.js';
 import { judgeFigures, outcomeOf } from './judge-figures.js';
 import { dilutionOf, withTimeSaved } from './let-down.js';
 import { type Contender, worstFigure } from './rank-packages.js';
-import type { Cell, Dilution, Figure, PackageResult } from './result.js';
+import type { Cell, Figure, LetDown, PackageResult } from './result.js';
 import type { Study, StudyPackage } from './study.js';
 
 /**
@@ -27,17 +27,17 @@ export function summarisePackages(
     own: packageFigures(item, dilutions[i]),
     cells: cells.filter((cell) => cell.package === item.id),
   }));
-  const expected = new Set(places.flatMap((place) => judgedPlaces(study, place)));
-  return places.map((place) => {
-    const found = new Set(judgedPlaces(study, place));
-    const complete = [...expected].every((entry) => found.has(entry)) && place.cells.length === study.paints.length;
-    return summarise(study, place, complete);
+  const expected = new Set(places.flatMap((path) => judgedPlaces(study, path)));
+  return places.map((path) => {
+    const found = new Set(judgedPlaces(study, path));
+    const complete = [...expected].every((entry) => found.has(entry)) && path.cells.length === study.paints.length;
+    return summarise(study, path, complete);
   });
 }
 
 interface Place {
   readonly item: StudyPackage;
-  readonly dilution: Dilution | undefined;
+  readonly dilution: LetDown | undefined;
   readonly own: readonly Figure[];
   readonly cells: readonly Cell[];
 }
@@ -51,7 +51,7 @@ function judgedPlaces({ criteria }: Study, { own, cells }: Place): string[] {
   return [...judged(own, ''), ...cells.flatMap(({ figures, paint }) => judged(figures, paint))];
 }
 
-function packageFigures(item: StudyPackage, dilution: Dilution | undefined): Figure[] {
+function packageFigures(item: StudyPackage, dilution: LetDown | undefined): Figure[] {
   const figures = suppliedFigures(item);
   if (dilution?.additiveShare === undefined) return figures;
   const method = 'share in the mill base over the let-down factor';
@@ -73,7 +73,7 @@ function summarise(study: Study, { item, dilution, own, cells }: Place, complete
     judgements,
     rankValue: worstFigure(figures, study.rankBy.quantity, study.rankBy.best)?.value,
     readingsNeeded: needed.length > 0 ? Math.max(...needed) : undefined,
-    dilution,
+    letDown: dilution,
   };
   return { result, figures };
 }

@@ -1,5 +1,5 @@
 // The published colour differences once more, against the built package in whatever runs this: a browser or Deno.
-import { deltaE2000, deltaE2000Batch, labFromXyz, whitePoint } from 'tintladder/colorimetry';
+import { deltaE2000, deltaE2000Rows, labFromXyz, whitePoint } from 'tintladder/colorimetry';
 import { LUO_CUI_RIGG_PAIRS, LUO_CUI_RIGG_WHITE, luoCuiRiggTolerance } from '../published/luo-cui-rigg-2001.js';
 import { SHARMA_PAIRS } from '../published/sharma-2005.js';
 
@@ -17,7 +17,7 @@ export function checkPublished() {
     check(`Luo, Cui & Rigg ${row}, turned round`, deltaE2000(to, from), difference, luoCuiRiggTolerance(row));
   }
   const flat = (side) => Float64Array.from(SHARMA_PAIRS.flatMap((pair) => [pair[side].L, pair[side].a, pair[side].b]));
-  const batch = deltaE2000Batch(flat('reference'), flat('sample'));
+  const batch = deltaE2000Rows(flat('reference'), flat('sample'));
   SHARMA_PAIRS.forEach(({ reference, sample, difference }, i) => {
     check(`Sharma ${i + 1}`, deltaE2000(reference, sample), difference, HALF_A_UNIT);
     check(`Sharma ${i + 1}, turned round`, deltaE2000(sample, reference), difference, HALF_A_UNIT);

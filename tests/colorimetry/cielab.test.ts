@@ -57,8 +57,8 @@ describe('labFromXyz and xyzFromLab', () => {
     ['white.Y', () => xyzFromLab({ L: 50, a: 0, b: 0 }, { ...WHITE, Y: Number.NaN })],
     ['lab.a', () => lchFromLab({ L: 50, a: Number.NaN, b: 0 })],
     ['lch.h', () => labFromLch({ L: 50, C: 1, h: Infinity })],
-  ])('refuse a value that is not finite, at %s', (place, call) => {
-    expect(call).toThrow(expect.objectContaining({ code: 'not-finite', place }));
+  ])('refuse a value that is not finite, at %s', (path, call) => {
+    expect(call).toThrow(expect.objectContaining({ code: 'not-finite', path }));
   });
 });
 

@@ -225,10 +225,10 @@ describe('all formulas', () => {
       for (const axis of ['L', 'a', 'b']) {
         const lab = { ...good, [axis]: bad };
         expect(() => formula(lab, good)).toThrow(
-          expect.objectContaining({ code: 'not-finite', place: `reference.${axis}` }),
+          expect.objectContaining({ code: 'not-finite', path: `reference.${axis}` }),
         );
         expect(() => formula(good, lab)).toThrow(
-          expect.objectContaining({ code: 'not-finite', place: `sample.${axis}` }),
+          expect.objectContaining({ code: 'not-finite', path: `sample.${axis}` }),
         );
       }
     }
@@ -238,22 +238,22 @@ describe('all formulas', () => {
     const lab = { L: 50, a: 1, b: 1 };
     const code = 'invalid-option';
     for (const k of [0, -1, Number.NaN, Infinity]) {
-      expect(() => deltaE2000(lab, lab, { kC: k })).toThrow(expect.objectContaining({ code, place: 'options.kC' }));
-      expect(() => deltaECmc(lab, lab, { l: k })).toThrow(expect.objectContaining({ code, place: 'options.l' }));
+      expect(() => deltaE2000(lab, lab, { kC: k })).toThrow(expect.objectContaining({ code, path: 'options.kC' }));
+      expect(() => deltaECmc(lab, lab, { l: k })).toThrow(expect.objectContaining({ code, path: 'options.l' }));
     }
     expect(() => deltaE94(lab, lab, { application: 'paint' as 'textiles' })).toThrow(
-      expect.objectContaining({ code, place: 'options.application' }),
+      expect.objectContaining({ code, path: 'options.application' }),
     );
   });
 
   const grey = (L: number) => ({ L, a: 0, b: 0 });
 
   test.each([-300, -1 / 0.0039])('a lightness of %d, beyond the reach of the DIN99o logarithm, is refused', (L) => {
-    for (const [place, call] of [
+    for (const [path, call] of [
       ['sample.L', () => deltaE99o(grey(50), grey(L))],
       ['reference.L', () => deltaE99o(grey(L), grey(50))],
     ] as const)
-      expect(call).toThrow(expect.objectContaining({ code: 'out-of-range', place }));
+      expect(call).toThrow(expect.objectContaining({ code: 'out-of-range', path }));
   });
 
   test('a lightness below 0 but within it is not', () => {

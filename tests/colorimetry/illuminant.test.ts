@@ -102,7 +102,7 @@ describe('daylightIlluminant', () => {
 
   test.each([3999, 25001, Number.NaN])('refuses %d K', (temperature) => {
     expect(() => daylightIlluminant(temperature)).toThrow(
-      expect.objectContaining({ code: 'out-of-range', place: 'temperature' }),
+      expect.objectContaining({ code: 'out-of-range', path: 'temperature' }),
     );
   });
 

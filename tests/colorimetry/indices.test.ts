@@ -12,9 +12,9 @@ import {
   labFromXyz,
   metamerismIndex,
   type Spectrum,
-  tristimulus,
   whiteness,
   whitePoint,
+  xyzFromSpectrum,
   yellowness,
 } from '../../src/colorimetry/index.js';
 
@@ -59,8 +59,8 @@ describe('whiteness', () => {
     ['unknown-observer', 'viewing.observer', () => whiteness(white, { illuminant: 'D65', observer: '5' as '2' })],
     ['not-finite', 'xyz.Y', () => whiteness({ ...white, Y: Number.NaN }, D65_10)],
     ['out-of-range', 'xyz.X + Y + Z', () => whiteness({ X: 0, Y: 0, Z: 0 }, D65_10)],
-  ])('refuses %s at %s', (code, place, call) => {
-    expect(call).toThrow(expect.objectContaining({ code, place }));
+  ])('refuses %s at %s', (code, path, call) => {
+    expect(call).toThrow(expect.objectContaining({ code, path }));
   });
 });
 
@@ -80,8 +80,8 @@ describe('yellowness', () => {
     ],
     ['not-finite', 'xyz.Z', () => yellowness({ ...white, Z: Infinity }, D65_10)],
     ['out-of-range', 'xyz.Y', () => yellowness({ ...white, Y: 0 }, D65_10)],
-  ])('refuses %s at %s', (code, place, call) => {
-    expect(call).toThrow(expect.objectContaining({ code, place }));
+  ])('refuses %s at %s', (code, path, call) => {
+    expect(call).toThrow(expect.objectContaining({ code, path }));
   });
 });
 
@@ -93,7 +93,7 @@ describe('metamerismIndex', () => {
   function spectrumOf(value: (i: number) => number): Spectrum {
     return createSpectrum({
       start: 400,
-      interval: 10,
+      step: 10,
       values: Array.from({ length: count }, (_, i) => value(i)),
       scale: 'fraction',
     });
@@ -105,7 +105,7 @@ describe('metamerismIndex', () => {
       Array.from({ length: count }, (_, i) => f(i)),
     );
     const xyz = (values: ArrayLike<number>) => {
-      const { X, Y, Z } = tristimulus(createSpectrum({ start: 400, interval: 10, values, scale: 'fraction' }), D65_10);
+      const { X, Y, Z } = xyzFromSpectrum(createSpectrum({ start: 400, step: 10, values, scale: 'fraction' }), D65_10);
       return [X, Y, Z];
     };
     const columns = shapes.map(xyz);
@@ -157,8 +157,8 @@ describe('metamerismIndex', () => {
 
   test('multiplicative correction scales the sample as CIE 015 says', () => {
     const other = spectrumOf((i) => 0.45 + 0.01 * i);
-    const [r1, s1] = [tristimulus(wavy, D65_10), tristimulus(other, D65_10)];
-    const [r2, s2] = [tristimulus(wavy, A_10), tristimulus(other, A_10)];
+    const [r1, s1] = [xyzFromSpectrum(wavy, D65_10), xyzFromSpectrum(other, D65_10)];
+    const [r2, s2] = [xyzFromSpectrum(wavy, A_10), xyzFromSpectrum(other, A_10)];
     const corrected = { X: (s2.X * r1.X) / s1.X, Y: (s2.Y * r1.Y) / s1.Y, Z: (s2.Z * r1.Z) / s1.Z };
     const A = whitePoint(A_10);
     const expected = deltaEab(labFromXyz(r2, A), labFromXyz(corrected, A));
@@ -187,7 +187,7 @@ describe('metamerismIndex', () => {
           { match: D65_10, test: A_10 },
         ),
     ],
-  ])('refuses %s at %s', (code, place, call) => {
-    expect(call).toThrow(expect.objectContaining({ code, place }));
+  ])('refuses %s at %s', (code, path, call) => {
+    expect(call).toThrow(expect.objectContaining({ code, path }));
   });
 });

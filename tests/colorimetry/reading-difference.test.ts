@@ -29,7 +29,7 @@ describe('colourDifferenceOfReadings', () => {
   });
 
   test('takes spectra, Lab and XYZ together', () => {
-    const spectrum = createSpectrum({ start: 400, interval: 10, values: [0.2, 0.3, 0.4], scale: 'fraction' });
+    const spectrum = createSpectrum({ start: 400, step: 10, values: [0.2, 0.3, 0.4], scale: 'fraction' });
     const lab = labFromSpectrum(spectrum, D65_10);
     const read = (colour: Partial<Reading>): Reading => ({ name: 'x', conditions, ...colour });
     const xyz = xyzFromLab(lab, whitePoint(D65_10));
@@ -43,22 +43,22 @@ describe('colourDifferenceOfReadings', () => {
     ['viewing', 'A/10°', { viewing: A_10 }],
     ['viewing', 'D65/2°', { viewing: D65_2 }],
     ['viewing', undefined, { viewing: undefined }],
-  ])('refuses a sample read under another %s: %s', (condition, seen, change) => {
+  ])('refuses a sample read under another %s: %s', (condition, received, change) => {
     const other = { ...batch, conditions: { ...conditions, ...change } };
     expect(() => compare(standard, other)).toThrow(
-      expect.objectContaining({ code: 'conditions-mismatch', place: `sample.conditions.${condition}`, seen }),
+      expect.objectContaining({ code: 'conditions-mismatch', path: `sample.conditions.${condition}`, received }),
     );
   });
 
   test('a viewing that neither colour belongs to is refused', () => {
     expect(() => colourDifferenceOfReadings(standard, batch, { viewing: A_10 })).toThrow(
-      expect.objectContaining({ code: 'conditions-mismatch', place: 'reference.conditions.viewing' }),
+      expect.objectContaining({ code: 'conditions-mismatch', path: 'reference.conditions.viewing' }),
     );
   });
 
   test('a condition that one of them does not state is noted, as is another instrument', () => {
     const { warnings, conditions: common } = compare(standard, { ...batch, conditions: { viewing: D65_10 } });
-    expect(warnings.map(({ code, place }) => `${code} ${place}`)).toEqual([
+    expect(warnings.map(({ code, path }) => `${code} ${path}`)).toEqual([
       'condition-not-stated specular',
       'condition-not-stated geometry',
       'instruments-differ instrument',
@@ -86,7 +86,7 @@ describe('colourDifferenceOfReadings', () => {
 
   test.each([conditions, {}])('a reading without a colour is refused as that under the conditions %j', (stated) => {
     expect(() => compare(standard, { name: 'none', conditions: stated })).toThrow(
-      expect.objectContaining({ code: 'empty', place: 'sample' }),
+      expect.objectContaining({ code: 'empty', path: 'sample' }),
     );
   });
 });

@@ -2,16 +2,16 @@ import { describe, expect, test } from 'vitest';
 import { correctBandPass, createSpectrum, type Grid, resample } from '../../src/colorimetry/index.js';
 import { PIGMENTS } from './pigments.js';
 
-const read = (curve: (nm: number) => number, { start, interval, count }: Grid) =>
+const read = (curve: (nm: number) => number, { start, step, count }: Grid) =>
   createSpectrum({
     start,
-    interval,
-    values: Array.from({ length: count }, (_, i) => curve(start + i * interval)),
+    step,
+    values: Array.from({ length: count }, (_, i) => curve(start + i * step)),
     scale: 'fraction',
   });
 
-const TEN = { start: 400, interval: 10, count: 31 };
-const FIVE = { start: 400, interval: 5, count: 61 };
+const TEN = { start: 400, step: 10, count: 31 };
+const FIVE = { start: 400, step: 5, count: 61 };
 
 describe('resample', () => {
   test('is exact for a polynomial of fourth degree, up to the ends', () => {
@@ -19,7 +19,7 @@ describe('resample', () => {
       const t = (nm - 550) / 150;
       return 0.5 + 0.2 * t - 0.1 * t ** 2 + 0.15 * t ** 3 + 0.1 * t ** 4;
     };
-    const fine = resample(read(quartic, TEN), { start: 401, interval: 3, count: 100 });
+    const fine = resample(read(quartic, TEN), { start: 401, step: 3, count: 100 });
     fine.values.forEach((value, i) => {
       expect(value).toBeCloseTo(quartic(401 + 3 * i), 12);
     });
@@ -34,7 +34,7 @@ describe('resample', () => {
 
   test('is the cubic Lagrange polynomial for fewer than six readings', () => {
     const cubic = (nm: number) => 0.3 + ((nm - 420) / 40) ** 3 * 0.1;
-    const fine = resample(read(cubic, { start: 400, interval: 10, count: 4 }), { start: 410, interval: 5, count: 3 });
+    const fine = resample(read(cubic, { start: 400, step: 10, count: 4 }), { start: 410, step: 5, count: 3 });
     fine.values.forEach((value, i) => {
       expect(value).toBeCloseTo(cubic(410 + 5 * i), 12);
     });
@@ -54,22 +54,22 @@ describe('resample', () => {
 
   test('takes part of the range', () => {
     const spectrum = read(PIGMENTS[3].reflectance, TEN);
-    const part = resample(spectrum, { start: 500, interval: 20, count: 6 });
+    const part = resample(spectrum, { start: 500, step: 20, count: 6 });
     expect([...part.values]).toEqual([10, 12, 14, 16, 18, 20].map((i) => spectrum.values[i]));
   });
 
   test.each([
     ['out-of-range', 'grid', '395-695/10 nm', { ...TEN, start: 395 }],
     ['out-of-range', 'grid', '400-710/10 nm', { ...TEN, count: 32 }],
-    ['grid-invalid', 'grid.interval', 0.1, { ...TEN, interval: 0.1 }],
+    ['grid-invalid', 'grid.step', 0.1, { ...TEN, step: 0.1 }],
     ['grid-invalid', 'grid.start', 300, { ...TEN, start: 300 }],
-  ])('refuses %s at %s, %s: it never reaches beyond the readings', (code, place, seen, grid) => {
+  ])('refuses %s at %s, %s: it never reaches beyond the readings', (code, path, received, grid) => {
     expect(() =>
       resample(
         read(() => 0.5, TEN),
         grid,
       ),
-    ).toThrow(expect.objectContaining({ code, place, seen }));
+    ).toThrow(expect.objectContaining({ code, path, received }));
   });
 
   test('refuses a curve that swings below 0 between readings instead of clamping it', () => {
@@ -79,10 +79,10 @@ describe('resample', () => {
 });
 
 describe('correctBandPass', () => {
-  test('undoes a triangular band-pass as wide as the interval, to second order', () => {
+  test('undoes a triangular band-pass as wide as the step, to second order', () => {
     const { reflectance } = PIGMENTS[6];
     // The triangle of 10 nm half width, summed at 0.5 nm.
-    const seen = (nm: number) => {
+    const received = (nm: number) => {
       let [sum, weight] = [0, 0];
       for (let d = -10; d <= 10; d += 0.5) {
         sum += (10 - Math.abs(d)) * reflectance(nm + d);
@@ -90,7 +90,7 @@ describe('correctBandPass', () => {
       }
       return sum / weight;
     };
-    const blurred = read(seen, TEN);
+    const blurred = read(received, TEN);
     const corrected = correctBandPass(blurred);
     const worst = (values: Float64Array) =>
       Math.max(...[...values.slice(1, -1)].map((value, i) => Math.abs(value - reflectance(410 + 10 * i))));
@@ -100,7 +100,7 @@ describe('correctBandPass', () => {
   test('has the published end rules', () => {
     const [R0, R1, R2] = [0.2, 0.35, 0.4];
     const corrected = correctBandPass(
-      createSpectrum({ start: 400, interval: 10, values: [R0, R1, R2], scale: 'fraction' }),
+      createSpectrum({ start: 400, step: 10, values: [R0, R1, R2], scale: 'fraction' }),
     );
     const expected = [1.083 * R0 - 0.083 * R1, -0.083 * R0 + 1.166 * R1 - 0.083 * R2, 1.083 * R2 - 0.083 * R1];
     corrected.values.forEach((value, i) => {
@@ -109,9 +109,9 @@ describe('correctBandPass', () => {
   });
 
   test('refuses to go below 0', () => {
-    const spectrum = createSpectrum({ start: 400, interval: 10, values: [0, 0.9, 0.9], scale: 'fraction' });
+    const spectrum = createSpectrum({ start: 400, step: 10, values: [0, 0.9, 0.9], scale: 'fraction' });
     expect(() => correctBandPass(spectrum)).toThrow(
-      expect.objectContaining({ code: 'reflectance-out-of-range', place: 'reflectance at 400 nm (index 0)' }),
+      expect.objectContaining({ code: 'reflectance-out-of-range', path: 'reflectance at 400 nm (index 0)' }),
     );
   });
 });

@@ -125,9 +125,9 @@ describe('the limits of whiteness: W between 40 and 5 Y - 280, T between -4 and 
   });
 
   test('an illuminant of the caller is refused by its name', () => {
-    const illuminant = { name: 'shop lamp', start: 380, interval: 10, values: Array(41).fill(1) };
+    const illuminant = { name: 'shop lamp', start: 380, step: 10, values: Array(41).fill(1) };
     expect(() => whiteness(white, { illuminant, observer: '10' })).toThrow(
-      expect.objectContaining({ seen: 'shop lamp' }),
+      expect.objectContaining({ received: 'shop lamp' }),
     );
     expect(() => whiteness(white, { illuminant: 'FL2', observer: '10' })).toThrow(/"FL2"/);
   });

@@ -3,7 +3,7 @@ import { createSpectrum, gridOf, spectrumWarnings, TintladderError } from '../..
 import { assertSameGrid } from '../../src/colorimetry/spectrum.js';
 import { PIGMENTS } from './pigments.js';
 
-const good = { start: 400, interval: 10, values: [0.1, 0.2, 0.3], scale: 'fraction' } as const;
+const good = { start: 400, step: 10, values: [0.1, 0.2, 0.3], scale: 'fraction' } as const;
 
 describe('createSpectrum', () => {
   test('copies the values, scales percent, and freezes', () => {
@@ -12,25 +12,25 @@ describe('createSpectrum', () => {
     values[0] = 99;
     expect([...spectrum.values]).toEqual([0.1, 0.2, 0.3]);
     expect(Object.isFrozen(spectrum)).toBe(true);
-    expect(gridOf(spectrum)).toEqual({ start: 400, interval: 10, count: 3 });
+    expect(gridOf(spectrum)).toEqual({ start: 400, step: 10, count: 3 });
   });
 
   test('takes the widest grid, a fluorescent white and a perfect black', () => {
-    createSpectrum({ start: 360, interval: 1, values: Array(471).fill(0), scale: 'fraction' });
+    createSpectrum({ start: 360, step: 1, values: Array(471).fill(0), scale: 'fraction' });
     createSpectrum({ ...good, values: [1.2, 2, 0] });
     createSpectrum({ ...good, values: [120, 200, 0], scale: 'percent' });
   });
 
   test('takes two readings 20 nm apart', () => {
-    expect(gridOf(createSpectrum({ start: 500, interval: 20, values: [0.4, 0.5], scale: 'fraction' })).count).toBe(2);
+    expect(gridOf(createSpectrum({ start: 500, step: 20, values: [0.4, 0.5], scale: 'fraction' })).count).toBe(2);
   });
 
   test.each([
     ['invalid-option', 'scale', { scale: undefined as unknown as 'percent' }],
     ['grid-invalid', 'grid.count', { values: [0.5] }],
-    ['grid-invalid', 'grid.interval', { interval: 25 }],
-    ['grid-invalid', 'grid.interval', { interval: 0.5 }],
-    ['grid-invalid', 'grid.interval', { interval: Number.NaN }],
+    ['grid-invalid', 'grid.step', { step: 25 }],
+    ['grid-invalid', 'grid.step', { step: 0.5 }],
+    ['grid-invalid', 'grid.step', { step: Number.NaN }],
     ['grid-invalid', 'grid.start', { start: 350 }],
     ['grid-invalid', 'grid.start', { start: Number.NaN }],
     ['grid-invalid', 'grid.end', { start: 815 }],
@@ -40,9 +40,9 @@ describe('createSpectrum', () => {
     ['reflectance-out-of-range', 'reflectance at 410 nm (index 1)', { values: [0.1, -0.001] }],
     ['reflectance-out-of-range', 'reflectance at 400 nm (index 0)', { values: [57.2, 0.1] }],
     ['reflectance-out-of-range', 'reflectance at 400 nm (index 0)', { values: [201, 1], scale: 'percent' as const }],
-  ])('refuses %s at %s', (code, place, change) => {
+  ])('refuses %s at %s', (code, path, change) => {
     expect(() => createSpectrum({ ...good, ...change })).toThrow(TintladderError);
-    expect(() => createSpectrum({ ...good, ...change })).toThrow(expect.objectContaining({ code, place }));
+    expect(() => createSpectrum({ ...good, ...change })).toThrow(expect.objectContaining({ code, path }));
   });
 
   test('says how to mend percent passed as fractions', () => {
@@ -65,7 +65,7 @@ describe('createSpectrum', () => {
       { start: 815 },
       'grid.end is 835; a wavelength of 830 nm or less is expected. Leave out the readings above 830 nm.',
     ],
-    [{ interval: 25 }, 'grid.interval is 25; an interval from 1 to 20 nm is expected.'],
+    [{ step: 25 }, 'grid.step is 25; a step from 1 to 20 nm is expected.'],
     [{ values: [0.5] }, 'grid.count is 1; a count of two or more is expected.'],
   ])('says of %j: %s', (change, message) => {
     expect(() => createSpectrum({ ...good, ...change })).toThrow(expect.objectContaining({ message }));
@@ -77,14 +77,14 @@ describe('assertSameGrid', () => {
 
   test.each([
     ['410-430/10 nm', { start: 410 }],
-    ['400-410/5 nm', { interval: 5 }],
+    ['400-410/5 nm', { step: 5 }],
     ['400-410/10 nm', { values: [0.1, 0.2] }],
-  ])('refuses a sample on %s beside a reference on 400-420/10 nm', (seen, change) => {
+  ])('refuses a sample on %s beside a reference on 400-420/10 nm', (received, change) => {
     const sample = createSpectrum({ ...good, ...change });
     expect(() => assertSameGrid(reference, sample, 'batch')).toThrow(
       expect.objectContaining({
         code: 'grid-mismatch',
-        message: `batch is ${JSON.stringify(seen)}; the grid of the reference, 400-420/10 nm, is expected. Bring both to one grid first.`,
+        message: `batch is ${JSON.stringify(received)}; the grid of the reference, 400-420/10 nm, is expected. Bring both to one grid first.`,
       }),
     );
   });
@@ -97,35 +97,33 @@ describe('assertSameGrid', () => {
 describe('spectrumWarnings', () => {
   test.each(PIGMENTS)('has nothing to say of $name, smooth at 10 nm', ({ reflectance }) => {
     const values = Array.from({ length: 31 }, (_, i) => reflectance(400 + 10 * i));
-    expect(spectrumWarnings(createSpectrum({ start: 400, interval: 10, values, scale: 'fraction' }))).toEqual([]);
+    expect(spectrumWarnings(createSpectrum({ start: 400, step: 10, values, scale: 'fraction' }))).toEqual([]);
   });
 
-  test('notes an absorption line narrower than the interval', () => {
+  test('notes an absorption line narrower than the step', () => {
     const values = Array.from({ length: 31 }, (_, i) => 0.6 - 0.3 * Math.exp(-(((400 + 10 * i - 583) / 5) ** 2)));
-    const [warning, ...others] = spectrumWarnings(
-      createSpectrum({ start: 400, interval: 10, values, scale: 'fraction' }),
-    );
+    const [warning, ...others] = spectrumWarnings(createSpectrum({ start: 400, step: 10, values, scale: 'fraction' }));
     expect(others).toEqual([]);
-    expect(warning).toMatchObject({ code: 'narrow-features', place: '580 nm' });
+    expect(warning).toMatchObject({ code: 'narrow-features', path: '580 nm' });
   });
 
   // A reading that stands h above its neighbours has the fourth difference 6 h, and 3/128 of that is the uncertainty.
   const spike = (at: number, height: number) => {
     const values = Array.from({ length: 41 }, (_, i) => (380 + 10 * i === at ? 0.5 + height : 0.5));
-    return spectrumWarnings(createSpectrum({ start: 380, interval: 10, values, scale: 'fraction' }));
+    return spectrumWarnings(createSpectrum({ start: 380, step: 10, values, scale: 'fraction' }));
   };
   const limit = (0.005 * 128) / 3 / 6;
 
   test('speaks of an uncertainty above 0.005 and says how large it is', () => {
     expect(spike(550, 0.99 * limit)).toEqual([]);
-    expect(spike(550, 1.01 * limit)).toMatchObject([{ code: 'narrow-features', place: '550 nm' }]);
+    expect(spike(550, 1.01 * limit)).toMatchObject([{ code: 'narrow-features', path: '550 nm' }]);
     expect(spike(550, 0.4)[0].message).toMatch(
       /^Near 550 nm the reflectance changes faster than readings 10 nm apart can resolve \(interpolation uncertain by 0\.056\)/,
     );
   });
 
   test.each([420, 700])('speaks of %d nm, an end of what is watched', (at) => {
-    expect(spike(at, 1.01 * limit)).toMatchObject([{ place: `${at} nm` }]);
+    expect(spike(at, 1.01 * limit)).toMatchObject([{ path: `${at} nm` }]);
   });
 
   // Two thirds of a spike's fourth difference stand beside it, so its neighbours inside stay below the limit.
@@ -135,24 +133,24 @@ describe('spectrumWarnings', () => {
 
   test('needs two readings on either side', () => {
     const warnings = (values: number[]) =>
-      spectrumWarnings(createSpectrum({ start: 500, interval: 10, values, scale: 'fraction' }));
-    expect(warnings([0.5, 0.5, 0.9, 0.5, 0.5])).toMatchObject([{ place: '520 nm' }]);
+      spectrumWarnings(createSpectrum({ start: 500, step: 10, values, scale: 'fraction' }));
+    expect(warnings([0.5, 0.5, 0.9, 0.5, 0.5])).toMatchObject([{ path: '520 nm' }]);
     expect(warnings([0.5, 0.9, 0.5, 0.5])).toEqual([]);
   });
 
   test('names the first of several places that are equally bad', () => {
     const values = [0.5, 0.5, 0.5, 1.5, 0.5, 0.5, 0.5, 1.5, 0.5, 0.5, 0.5];
-    const spectrum = createSpectrum({ start: 500, interval: 10, values, scale: 'fraction' });
-    expect(spectrumWarnings(spectrum)).toMatchObject([{ place: '530 nm' }, { place: '530 nm' }]);
+    const spectrum = createSpectrum({ start: 500, step: 10, values, scale: 'fraction' });
+    expect(spectrumWarnings(spectrum)).toMatchObject([{ path: '530 nm' }, { path: '530 nm' }]);
   });
 
   test('says nothing of a reflectance of exactly 1', () => {
-    const spectrum = createSpectrum({ start: 430, interval: 10, values: [1, 1, 1], scale: 'fraction' });
+    const spectrum = createSpectrum({ start: 430, step: 10, values: [1, 1, 1], scale: 'fraction' });
     expect(spectrumWarnings(spectrum)).toEqual([]);
   });
 
   test('notes a reflectance factor above 1 where it is highest', () => {
-    const spectrum = createSpectrum({ start: 430, interval: 10, values: [1.01, 1.2, 0.95], scale: 'fraction' });
-    expect(spectrumWarnings(spectrum)).toMatchObject([{ code: 'reflectance-above-one', place: '440 nm' }]);
+    const spectrum = createSpectrum({ start: 430, step: 10, values: [1.01, 1.2, 0.95], scale: 'fraction' });
+    expect(spectrumWarnings(spectrum)).toMatchObject([{ code: 'reflectance-above-one', path: '440 nm' }]);
   });
 });

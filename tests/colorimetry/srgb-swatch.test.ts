@@ -49,7 +49,7 @@ describe('srgbSwatch', () => {
 
   test('refuses a colour that is not finite', () => {
     expect(() => srgbSwatch({ L: Number.NaN, a: 0, b: 0 }, D65_10)).toThrow(
-      expect.objectContaining({ code: 'not-finite', place: 'lab.L' }),
+      expect.objectContaining({ code: 'not-finite', path: 'lab.L' }),
     );
   });
 });

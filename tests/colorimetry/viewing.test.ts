@@ -21,69 +21,66 @@ describe('constants', () => {
 
 describe('describeViewing', () => {
   test('writes named illuminants and tables of your own alike', () => {
-    const lamp = { name: 'booth lamp', start: 360, interval: 10, values: Array(48).fill(1) };
+    const lamp = { name: 'booth lamp', start: 360, step: 10, values: Array(48).fill(1) };
     expect(describeViewing({ illuminant: 'FL11', observer: '2' })).toBe('FL11/2°');
     expect(describeViewing({ illuminant: lamp, observer: '10' })).toBe('booth lamp/10°');
   });
 });
 
 describe('an illuminant of your own', () => {
-  const table = { name: 'booth lamp', start: 380, interval: 5, values: Array(81).fill(1) };
+  const table = { name: 'booth lamp', start: 380, step: 5, values: Array(81).fill(1) };
   const white = (change: object) => whitePoint({ illuminant: { ...table, ...change }, observer: '2' });
 
   test.each([
     ['grid-invalid', 'viewing.illuminant', '1 values from 380 nm every 5 nm', { values: [1] }],
-    ['grid-invalid', 'viewing.illuminant', '81 values from 380 nm every 0 nm', { interval: 0 }],
+    ['grid-invalid', 'viewing.illuminant', '81 values from 380 nm every 0 nm', { step: 0 }],
     ['grid-invalid', 'viewing.illuminant', '81 values from NaN nm every 5 nm', { start: Number.NaN }],
     ['grid-invalid', 'viewing.illuminant', '81 values from 380.5 nm every 5 nm', { start: 380.5, kind: 'lines' }],
-    ['grid-invalid', 'viewing.illuminant', '81 values from 380 nm every 2.5 nm', { interval: 2.5, kind: 'lines' }],
+    ['grid-invalid', 'viewing.illuminant', '81 values from 380 nm every 2.5 nm', { step: 2.5, kind: 'lines' }],
     ['not-finite', 'viewing.illuminant at 385 nm', Number.NaN, { values: [1, Number.NaN, 1] }],
     ['out-of-range', 'viewing.illuminant at 390 nm', -1, { values: [1, 1, -1] }],
     ['out-of-range', 'viewing.illuminant', 0, { values: [0, 0, 0] }],
-  ])('is refused as %s at %s: %s', (code, place, seen, change) => {
-    expect(() => white(change)).toThrow(expect.objectContaining({ code, place, seen }));
+  ])('is refused as %s at %s: %s', (code, path, received, change) => {
+    expect(() => white(change)).toThrow(expect.objectContaining({ code, path, received }));
   });
 
   test('may have steps and a start between whole nanometres where it is continuous', () => {
     const values = Array(801).fill(1);
-    expect(white({ start: 380.25, interval: 0.5, values }).X).toBeCloseTo(
-      white({ start: 380, interval: 1 / 2, values }).X,
-      1,
-    );
+    expect(white({ start: 380.25, step: 0.5, values }).X).toBeCloseTo(white({ start: 380, step: 1 / 2, values }).X, 1);
   });
 
   test('may be dark at some wavelengths, and two values are enough', () => {
-    expect(white({ start: 500, interval: 100, values: [0, 1] }).Y).toBe(100);
+    expect(white({ start: 500, step: 100, values: [0, 1] }).Y).toBe(100);
   });
 
   test('may reach beyond 360 to 830 nm: what lies there is left out', () => {
-    const wide = white({ start: 300, interval: 10, values: Array(61).fill(1) });
-    const same = white({ start: 360, interval: 10, values: Array(48).fill(1) });
+    const wide = white({ start: 300, step: 10, values: Array(61).fill(1) });
+    const same = white({ start: 360, step: 10, values: Array(48).fill(1) });
     expect(wide).toEqual(same);
   });
 
   test('may end inside 360 to 830 nm: beyond its last value it has no power', () => {
-    const short = white({ start: 500, interval: 1, values: Array(101).fill(1) });
+    const short = white({ start: 500, step: 1, values: Array(101).fill(1) });
     const dark = white({
       start: 360,
-      interval: 1,
+      step: 1,
       values: Array.from({ length: 471 }, (_, i) => +(i >= 140 && i <= 240)),
     });
     expect(short).toEqual(dark);
     // Steps of 20 nm end at 600 nm like those of 1 nm; the sums differ by rounding only.
-    expect(white({ start: 500, interval: 20, values: Array(6).fill(1) }).X).toBeCloseTo(short.X, 10);
+    expect(white({ start: 500, step: 20, values: Array(6).fill(1) }).X).toBeCloseTo(short.X, 10);
   });
 
   test('of lines that begins below 360 nm is summed from its first line inside', () => {
     const values = Array.from({ length: 107 }, (_, i) => 1 + (i % 3));
-    const whole = white({ start: 298, interval: 5, values, kind: 'lines' });
+    const whole = white({ start: 298, step: 5, values, kind: 'lines' });
     // 298 + 13 * 5 = 363
-    expect(whole).toEqual(white({ start: 363, interval: 5, values: values.slice(13), kind: 'lines' }));
+    expect(whole).toEqual(white({ start: 363, step: 5, values: values.slice(13), kind: 'lines' }));
   });
 
   // CIE 015:2018, 7.1: equal energy has the white X = Y = Z = 100. The functions printed every 5 nm to four decimals keep that to 0.05.
   test.each(['continuous', 'lines'] as const)('of equal power (%s) has the equal-energy white', (kind) => {
-    const { X, Y, Z } = white({ start: 360, interval: 5, values: Array(95).fill(7), kind });
+    const { X, Y, Z } = white({ start: 360, step: 5, values: Array(95).fill(7), kind });
     expect(Y).toBe(100);
     expect(X).toBeCloseTo(100, 1);
     expect(Z).toBeCloseTo(100, 1);

@@ -7,41 +7,41 @@ import {
   type IlluminantName,
   labFromSpectrum,
   type Observer,
-  tristimulus,
   whitePoint,
+  xyzFromSpectrum,
 } from '../../src/colorimetry/index.js';
 import { TEST_COLOURS } from '../published/cie-13-3-test-colours.js';
 import { PIGMENTS } from './pigments.js';
 import { plainLab, polynomial } from './plain-summation.js';
 
 const GRIDS: readonly (Grid & { readonly label: string })[] = [
-  { label: '360-780/1', start: 360, interval: 1, count: 421 },
-  { label: '360-780/2', start: 360, interval: 2, count: 211 },
-  { label: '360-780/5', start: 360, interval: 5, count: 85 },
-  { label: '360-780/10', start: 360, interval: 10, count: 43 },
-  { label: '360-750/10', start: 360, interval: 10, count: 40 },
-  { label: '400-700/10', start: 400, interval: 10, count: 31 },
-  { label: '400-700/20', start: 400, interval: 20, count: 16 },
+  { label: '360-780/1', start: 360, step: 1, count: 421 },
+  { label: '360-780/2', start: 360, step: 2, count: 211 },
+  { label: '360-780/5', start: 360, step: 5, count: 85 },
+  { label: '360-780/10', start: 360, step: 10, count: 43 },
+  { label: '360-750/10', start: 360, step: 10, count: 40 },
+  { label: '400-700/10', start: 400, step: 10, count: 31 },
+  { label: '400-700/20', start: 400, step: 20, count: 16 },
 ];
 const VIEWINGS = (Object.keys(ILLUMINANTS) as IlluminantName[]).flatMap((illuminant) =>
   (['2', '10'] as Observer[]).map((observer) => ({ illuminant, observer })),
 );
 
 /** What two implementations may differ by, from the way each treats power between its tabulated values. */
-function allowed({ illuminant }: { illuminant: string }, { interval }: Grid): number {
+function allowed({ illuminant }: { illuminant: string }, { step }: Grid): number {
   const atTen = illuminant.startsWith('FL') ? 0.1 : illuminant === 'C' ? 0.02 : 0.01;
-  return interval > 10 ? 2 * atTen : atTen;
+  return step > 10 ? 2 * atTen : atTen;
 }
 
-function read(reflectance: (nm: number) => number, { start, interval, count }: Grid) {
-  const values = Array.from({ length: count }, (_, i) => reflectance(start + i * interval));
-  return createSpectrum({ start, interval, values, scale: 'fraction' });
+function read(reflectance: (nm: number) => number, { start, step, count }: Grid) {
+  const values = Array.from({ length: count }, (_, i) => reflectance(start + i * step));
+  return createSpectrum({ start, step, values, scale: 'fraction' });
 }
 
 /** The readings as a curve of fifth degree, constant beyond the first and last. */
-function between(reflectance: (nm: number) => number, { start, interval, count }: Grid) {
+function between(reflectance: (nm: number) => number, { start, step, count }: Grid) {
   const points = Array.from({ length: count }, (_, i) => {
-    const nm = start + i * interval;
+    const nm = start + i * step;
     return [nm, reflectance(nm)] as const;
   });
   return polynomial(points, 6);
@@ -63,9 +63,9 @@ describe('CIELAB against a plain summation at 1 nm', () => {
   });
 
   test('the CIE test colours at 5 nm over the whole range', () => {
-    const grid = { start: 360, interval: 5, count: 95 };
+    const grid = { start: 360, step: 5, count: 95 };
     for (const values of TEST_COLOURS) {
-      const spectrum = createSpectrum({ start: 360, interval: 5, values, scale: 'fraction' });
+      const spectrum = createSpectrum({ start: 360, step: 5, values, scale: 'fraction' });
       const curve = between((nm) => values[(nm - 360) / 5], grid);
       for (const viewing of VIEWINGS) {
         const difference = deltaE2000(
@@ -78,7 +78,7 @@ describe('CIELAB against a plain summation at 1 nm', () => {
   });
 
   test('10 nm readings of 400-700 nm stay within 0.04 of the whole curve under D65', () => {
-    const grid = { start: 400, interval: 10, count: 31 };
+    const grid = { start: 400, step: 10, count: 31 };
     for (const { name, reflectance } of PIGMENTS) {
       // What lies outside the readings is unknown to them, so the curve is taken as constant there.
       const clipped = (nm: number) => reflectance(Math.min(700, Math.max(400, nm)));
@@ -90,14 +90,14 @@ describe('CIELAB against a plain summation at 1 nm', () => {
 });
 
 describe('between readings', () => {
-  const WHOLE = { start: 400, interval: 1, count: 301 };
+  const WHOLE = { start: 400, step: 1, count: 301 };
   const parabola = (nm: number) => 0.2 + 0.6 * ((nm - 400) / 300) ** 2;
   const viewing = { illuminant: 'D65', observer: '10' } as const;
 
   // Cubic inside and quadratic at the ends (ASTM E2022), the weights lose nothing of a parabola; a natural spline, straight at its ends, does.
-  test.each([2, 5, 10])('of %d nm a parabola is followed exactly', (interval) => {
-    const coarse = tristimulus(read(parabola, { start: 400, interval, count: 300 / interval + 1 }), viewing);
-    const fine = tristimulus(read(parabola, WHOLE), viewing);
+  test.each([2, 5, 10])('of %d nm a parabola is followed exactly', (step) => {
+    const coarse = xyzFromSpectrum(read(parabola, { start: 400, step: step, count: 300 / step + 1 }), viewing);
+    const fine = xyzFromSpectrum(read(parabola, WHOLE), viewing);
     for (const axis of ['X', 'Y', 'Z'] as const) expect(coarse[axis]).toBeCloseTo(fine[axis], 10);
   });
 });
@@ -106,7 +106,7 @@ describe('the white', () => {
   test.each(GRIDS)('is the same on $label nm, and the perfect diffuser has it', (grid) => {
     for (const viewing of VIEWINGS) {
       const white = whitePoint(viewing);
-      const diffuser = tristimulus(
+      const diffuser = xyzFromSpectrum(
         read(() => 1, grid),
         viewing,
       );
@@ -117,8 +117,8 @@ describe('the white', () => {
   test('tristimulus values are proportional to reflectance', () => {
     const grid = GRIDS[5];
     const viewing = { illuminant: 'FL11', observer: '2' } as const;
-    const full = tristimulus(read(PIGMENTS[6].reflectance, grid), viewing);
-    const half = tristimulus(
+    const full = xyzFromSpectrum(read(PIGMENTS[6].reflectance, grid), viewing);
+    const half = xyzFromSpectrum(
       read((nm) => PIGMENTS[6].reflectance(nm) / 2, grid),
       viewing,
     );
@@ -128,18 +128,18 @@ describe('the white', () => {
 
 describe('a caller’s own illuminant', () => {
   const values = Array.from({ length: 61 }, (_, i) => 50 + i);
-  const own = { name: 'ramp', start: 380, interval: 5, values };
-  const grey = createSpectrum({ start: 400, interval: 10, values: Array(20).fill(0.5), scale: 'fraction' });
+  const own = { name: 'ramp', start: 380, step: 5, values };
+  const grey = createSpectrum({ start: 400, step: 10, values: Array(20).fill(0.5), scale: 'fraction' });
 
   test('serves readings inside its range, up to both ends', () => {
-    expect(tristimulus(grey, { illuminant: own, observer: '10' }).Y).toBeCloseTo(50, 10);
+    expect(xyzFromSpectrum(grey, { illuminant: own, observer: '10' }).Y).toBeCloseTo(50, 10);
     // The readings end at 590 nm.
     const barely = { ...own, start: 400, values: values.slice(0, 39) };
-    expect(tristimulus(grey, { illuminant: barely, observer: '10' }).Y).toBeCloseTo(50, 10);
+    expect(xyzFromSpectrum(grey, { illuminant: barely, observer: '10' }).Y).toBeCloseTo(50, 10);
   });
 
   test('as a table of D65 gives what the name gives', () => {
-    const flat = { name: 'flat', start: 360, interval: 1, values: new Float64Array(471).fill(7) };
+    const flat = { name: 'flat', start: 360, step: 1, values: new Float64Array(471).fill(7) };
     for (const observer of ['2', '10'] as const) {
       expect(whitePoint({ illuminant: flat, observer }).X).toBeCloseTo(whitePoint({ illuminant: 'E', observer }).X, 10);
     }
@@ -149,34 +149,36 @@ describe('a caller’s own illuminant', () => {
     ['illuminant-range', { ...own, start: 405 }, 'illuminant ramp'],
     ['illuminant-range', { ...own, values: values.slice(0, 20) }, 'illuminant ramp'],
     ['illuminant-range', { ...own, values: values.slice(0, 42) }, 'illuminant ramp'],
-    ['grid-invalid', { ...own, interval: 0 }, 'viewing.illuminant'],
+    ['grid-invalid', { ...own, step: 0 }, 'viewing.illuminant'],
     ['grid-invalid', { ...own, start: 380.5, kind: 'lines' as const }, 'viewing.illuminant'],
     ['not-finite', { ...own, values: [...values.slice(1), Number.NaN] }, 'viewing.illuminant at 680 nm'],
     ['out-of-range', { ...own, values: [...values.slice(1), -1] }, 'viewing.illuminant at 680 nm'],
     ['out-of-range', { ...own, values: values.map(() => 0) }, 'viewing.illuminant'],
-  ] as const)('%s is refused', (code, illuminant, place) => {
-    expect(() => tristimulus(grey, { illuminant, observer: '10' })).toThrow(expect.objectContaining({ code, place }));
+  ] as const)('%s is refused', (code, illuminant, path) => {
+    expect(() => xyzFromSpectrum(grey, { illuminant, observer: '10' })).toThrow(
+      expect.objectContaining({ code, path }),
+    );
   });
 });
 
 describe('unknown conditions', () => {
-  const grey = createSpectrum({ start: 400, interval: 10, values: [0.5, 0.5], scale: 'fraction' });
+  const grey = createSpectrum({ start: 400, step: 10, values: [0.5, 0.5], scale: 'fraction' });
 
   test.each(['D60', 'constructor', null, undefined])(
     'the illuminant %s does not exist; those that do are listed',
-    (seen) => {
-      const viewing = { illuminant: seen as 'D65', observer: '10' as const };
-      expect(() => tristimulus(grey, viewing)).toThrow(
-        expect.objectContaining({ code: 'unknown-illuminant', place: 'viewing.illuminant', seen }),
+    (received) => {
+      const viewing = { illuminant: received as 'D65', observer: '10' as const };
+      expect(() => xyzFromSpectrum(grey, viewing)).toThrow(
+        expect.objectContaining({ code: 'unknown-illuminant', path: 'viewing.illuminant', received }),
       );
-      expect(() => tristimulus(grey, viewing)).toThrow(Object.keys(ILLUMINANTS).join(', '));
+      expect(() => xyzFromSpectrum(grey, viewing)).toThrow(Object.keys(ILLUMINANTS).join(', '));
     },
   );
 
   test('so does an observer', () => {
     const viewing = { illuminant: 'D65' as const, observer: 10 as unknown as '10' };
     expect(() => whitePoint(viewing)).toThrow(
-      expect.objectContaining({ code: 'unknown-observer', place: 'viewing.observer' }),
+      expect.objectContaining({ code: 'unknown-observer', path: 'viewing.observer' }),
     );
   });
 });

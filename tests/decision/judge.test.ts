@@ -45,9 +45,9 @@ describe('a figure against a limit with a guard band (JCGM 106:2012)', () => {
     ['a bound that is no number', { upper: Number.NaN }, 'limit.upper'],
     ['an infinite bound', { lower: Number.NEGATIVE_INFINITY }, 'limit.lower'],
     ['crossed bounds', { lower: 2, upper: 1 }, 'limit.lower'],
-  ])('refuses a limit with %s', (_name, limit, place) => {
+  ])('refuses a limit with %s', (_name, limit, path) => {
     expect(() => judge(1, { low: 1, high: 1 }, limit)).toThrow(
-      expect.objectContaining({ code: 'invalid-limit', place }),
+      expect.objectContaining({ code: 'invalid-limit', path }),
     );
   });
 
@@ -55,15 +55,15 @@ describe('a figure against a limit with a guard band (JCGM 106:2012)', () => {
     ['of negative width', 1, { low: 1.5, high: 0.5 }, 'interval.high'],
     ['with an end that is no number', 1, { low: Number.NaN, high: 2 }, 'interval.low'],
     ['that does not hold its value', 3, { low: 1, high: 2 }, 'value'],
-  ])('refuses an interval %s', (_name, value, interval, place) => {
+  ])('refuses an interval %s', (_name, value, interval, path) => {
     expect(() => judge(value, interval, { upper: 1 })).toThrow(
-      expect.objectContaining({ code: 'invalid-interval', place }),
+      expect.objectContaining({ code: 'invalid-interval', path }),
     );
   });
 
   test('refuses a value that is no number', () => {
     expect(() => judge(Number.NaN, undefined, { upper: 1 })).toThrow(
-      expect.objectContaining({ code: 'not-finite', place: 'value' }),
+      expect.objectContaining({ code: 'not-finite', path: 'value' }),
     );
   });
 });
@@ -74,7 +74,7 @@ describe('the worst of several outcomes', () => {
     expect(worstOutcome(['meets', 'undecided'])).toBe('undecided'));
   test('all have to meet', () => expect(worstOutcome(['meets', 'meets'])).toBe('meets'));
   test('none at all is a fault', () => {
-    expect(() => worstOutcome([])).toThrow(expect.objectContaining({ code: 'empty', place: 'outcomes' }));
+    expect(() => worstOutcome([])).toThrow(expect.objectContaining({ code: 'empty', path: 'outcomes' }));
   });
 });
 
@@ -94,7 +94,7 @@ describe('an end of the interval on the limit', () => {
 test('a figure below its interval is refused as one above it is', () => {
   for (const value of [2.9, 5.1]) {
     expect(() => judge(value, { low: 3, high: 5 }, { upper: 5 })).toThrow(
-      expect.objectContaining({ code: 'invalid-interval', place: 'value' }),
+      expect.objectContaining({ code: 'invalid-interval', path: 'value' }),
     );
   }
 });

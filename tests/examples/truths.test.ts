@@ -133,7 +133,7 @@ describe('universal colorant', async () => {
   });
 
   test('let-down: a mill base of 55 % brought to 40 % gives 1.375 times its mass', () => {
-    const dilution = result.packages.find(({ package: item }) => item.id === 'Q')?.dilution;
+    const dilution = result.packages.find(({ package: item }) => item.id === 'Q')?.letDown;
     expect(dilution?.letDownFactor).toBeCloseTo(1.375, 12);
     expect(dilution?.additiveShare).toBeCloseTo(3.2 / 1.375, 12);
   });

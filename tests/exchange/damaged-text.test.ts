@@ -60,27 +60,27 @@ test.each([
   ['blanks only', ' \n\n', 'empty-file', 'line 1, column 1'],
   ['a heading and no reading', HEAD, 'empty-file', 'line 1, column 1'],
   ['control characters', `${HEAD}a,50,51\u0000,52\n`, 'not-text', 'line 2, column 8'],
-] as const)('%s', (_, text, code, place) => {
-  expect(faultOf(text)).toMatchObject({ code, place });
+] as const)('%s', (_, text, code, path) => {
+  expect(faultOf(text)).toMatchObject({ code, path });
 });
 
 test('a last number that is cut is no number', () => {
   const wavelengths = Array.from({ length: 31 }, (_, i) => 400 + 10 * i);
   const text = `Sample,${wavelengths}\na,${wavelengths.map(() => '45.123')}`;
   expect(readMeasurements(text).measurements).toHaveLength(1);
-  expect(faultOf(text.slice(0, -1))).toMatchObject({ code: 'truncated', place: 'line 2, column 32', seen: '45.12' });
+  expect(faultOf(text.slice(0, -1))).toMatchObject({ code: 'truncated', path: 'line 2, column 32', received: '45.12' });
 });
 
 test.each([
   ['a spreadsheet workbook', [0x50, 0x4b, 3, 4, 20, 0], 'a zip container, such as a spreadsheet workbook'],
   ['a PDF', [0x25, 0x50, 0x44, 0x46, 0x2d], 'a PDF document'],
   ['a picture', [0x89, 0x50, 0x4e, 0x47], 'a PNG image'],
-])('%s is named', (_, bytes, seen) => {
-  expect(faultOf(Uint8Array.from(bytes))).toMatchObject({ code: 'not-text', seen });
+])('%s is named', (_, bytes, received) => {
+  expect(faultOf(Uint8Array.from(bytes))).toMatchObject({ code: 'not-text', received });
 });
 
 test('a file over the stated size is refused before it is read', () => {
-  expect(faultOf(`${HEAD}a,50,51,52\n`, { maxBytes: 10 })).toMatchObject({ code: 'file-too-large', place: 'the file' });
+  expect(faultOf(`${HEAD}a,50,51,52\n`, { maxBytes: 10 })).toMatchObject({ code: 'file-too-large', path: 'the file' });
 });
 
 test.each([
@@ -89,6 +89,6 @@ test.each([
   [{ outsideRange: 'ignore' }, 'options.outsideRange'],
   [{ maxBytes: -1 }, 'options.maxBytes'],
   [{ encoding: 'utf-8' }, 'options'],
-])('the option %j is refused', (options, place) => {
-  expect(faultOf(HEAD, options)).toMatchObject({ code: 'invalid-option', place });
+])('the option %j is refused', (options, path) => {
+  expect(faultOf(HEAD, options)).toMatchObject({ code: 'invalid-option', path });
 });

@@ -38,7 +38,7 @@ describe('a wide table, a row a sample', () => {
     expect(format).toBe('delimited-text');
     expect(measurements.map(({ name }) => name)).toEqual(['a', 'b']);
     const [a, b] = measurements.map(({ spectrum }) => spectrum);
-    expect(a).toMatchObject({ start: 400, interval: 10 });
+    expect(a).toMatchObject({ start: 400, step: 10 });
     expect([...(a?.values ?? [])].slice(0, 2)).toEqual([0.452, 0.461]);
     expect([...(b?.values ?? [])].slice(0, 2)).toEqual([0.05, 0.06]);
   });
@@ -60,7 +60,7 @@ describe('a wide table, a row a sample', () => {
     expect(read(text).warnings).toContainEqual({
       code: 'columns-kept-as-text',
       message: 'These columns hold no colour that is read; they are kept as text: Date, Id, Remark.',
-      place: 'line 1, column 1',
+      path: 'line 1, column 1',
     });
   });
 
@@ -105,14 +105,12 @@ describe('a wide table, a row a sample', () => {
 describe('the scale', () => {
   test('is decided by the values of the whole file and reported', () => {
     expect(read('Sample,400,410\na,45,46\n')).toMatchObject({
-      tables: [
-        { line: 1, count: 1, grid: { start: 400, interval: 10, count: 2 }, scale: 'percent', scaleFrom: 'values' },
-      ],
-      warnings: [{ code: 'percent-assumed', place: 'line 2, column 3' }],
+      tables: [{ line: 1, count: 1, grid: { start: 400, step: 10, count: 2 }, scale: 'percent', scaleFrom: 'values' }],
+      warnings: [{ code: 'percent-assumed', path: 'line 2, column 3' }],
     });
     expect(read('Sample,400,410\na,.45,.46\n')).toMatchObject({
       tables: [{ scale: 'fraction', scaleFrom: 'values' }],
-      warnings: [{ code: 'fraction-assumed', place: 'line 2, column 3' }],
+      warnings: [{ code: 'fraction-assumed', path: 'line 2, column 3' }],
     });
   });
 
@@ -145,24 +143,24 @@ describe('wavelengths', () => {
   test('descending ones are turned and noted', () => {
     const text = 'Sample,420,410,400\na,42,41,40\n';
     expect(values(text)).toEqual([[0.4, 0.41, 0.42]]);
-    expect(read(text).warnings[0]).toMatchObject({ code: 'wavelengths-descending', place: 'line 1, column 2' });
+    expect(read(text).warnings[0]).toMatchObject({ code: 'wavelengths-descending', path: 'line 1, column 2' });
   });
 
   test('whole nanometres of an interval of 10/3 nm are read as that grid', () => {
     const text = 'Sample,380,383,387,390,393,397,400\na,40,41,42,43,44,45,46\n';
-    expect(read(text).tables[0].grid?.interval).toBeCloseTo(10 / 3, 8);
+    expect(read(text).tables[0].grid?.step).toBeCloseTo(10 / 3, 8);
     expect(codes(text)).toContain('wavelengths-rounded');
   });
 
   test('readings outside 360-830 nm can be dropped on demand', () => {
     const read = readMeasurements('Sample,350,360,370\na,40,41,42\n', { outsideRange: 'drop' });
-    expect(read.tables[0].grid).toEqual({ start: 360, interval: 10, count: 2 });
+    expect(read.tables[0].grid).toEqual({ start: 360, step: 10, count: 2 });
     expect(read.warnings.map(({ code }) => code)).toContain('wavelengths-dropped');
   });
 
   test('two grids in one file are kept apart', () => {
     const { measurements, tables, warnings } = read('Sample,400,410\na,45,46\n\nBatch two\nSample,400,420\nb,50,51\n');
-    expect(measurements.map(({ spectrum }) => spectrum?.interval)).toEqual([10, 20]);
+    expect(measurements.map(({ spectrum }) => spectrum?.step)).toEqual([10, 20]);
     expect(tables.map(({ line, count }) => [line, count])).toEqual([
       [1, 1],
       [5, 1],
@@ -194,7 +192,7 @@ describe('other layouts', () => {
       [0.452, 0.461],
       [0.05, 0.06],
     ]);
-    expect(measurements[0].spectrum).toMatchObject({ start: 400, interval: 10 });
+    expect(measurements[0].spectrum).toMatchObject({ start: 400, step: 10 });
   });
 
   test('bare transposed numbers are numbered', () => {
@@ -224,7 +222,7 @@ describe('colour coordinates', () => {
   test('without illuminant and observer that is noted, nothing is assumed', () => {
     const { measurements, warnings } = read('Name,L*,a*,b*\nx,45.5,-1.25,2\n');
     expect(measurements[0].conditions).toEqual({});
-    expect(warnings[0]).toMatchObject({ code: 'viewing-not-stated', place: 'line 1' });
+    expect(warnings[0]).toMatchObject({ code: 'viewing-not-stated', path: 'line 1' });
   });
 
   test.each([

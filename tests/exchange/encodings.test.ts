@@ -29,7 +29,7 @@ test('what is no UTF-8 is read as Windows-1252, and that is noted', () => {
 });
 
 test('half a character of UTF-16 is a truncated file', () => {
-  expect(faultOf(utf16(`\uFEFF${TEXT}`, true).slice(0, -1))).toMatchObject({ code: 'truncated', place: 'byte 61' });
+  expect(faultOf(utf16(`\uFEFF${TEXT}`, true).slice(0, -1))).toMatchObject({ code: 'truncated', path: 'byte 61' });
 });
 
 test('broken UTF-16 is no text', () => {

@@ -25,7 +25,7 @@ test.each(EXAMPLES)('$page shows $fixture, which reads as $format', ({ page, fix
   const tint = read.measurements.at(-1);
   expect(tint?.spectrum?.values[0]).toBeCloseTo(0.523, 12);
   expect(tint?.spectrum?.values[1]).toBeCloseTo(0.5875, 12);
-  expect(tint?.spectrum).toMatchObject({ start: 400, interval: 20 });
+  expect(tint?.spectrum).toMatchObject({ start: 400, step: 20 });
 });
 
 test('every page and every fixture is shown', () => {

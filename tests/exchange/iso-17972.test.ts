@@ -30,7 +30,7 @@ test('spectra of several objects, prefixed or not', () => {
       ['a', 0.452, 0.461],
       ['b', 0.5, 0.461],
     ]);
-    expect(tables).toMatchObject([{ count: 2, grid: { start: 400, interval: 10, count: 2 }, scale: 'fraction' }]);
+    expect(tables).toMatchObject([{ count: 2, grid: { start: 400, step: 10, count: 2 }, scale: 'fraction' }]);
   }
 });
 
@@ -132,8 +132,8 @@ describe('damaged or other files', () => {
       'line 4, object "a"',
     ],
     ['no object', cxf(''), 'empty-file', 'line 1, column 1'],
-  ] as const)('%s', (_, text, code, place) => {
-    expect(faultOf(text)).toMatchObject(place === undefined ? { code } : { code, place });
+  ] as const)('%s', (_, text, code, path) => {
+    expect(faultOf(text)).toMatchObject(path === undefined ? { code } : { code, path });
   });
 
   test('deep nesting ends in a fault', () => {

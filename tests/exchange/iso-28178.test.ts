@@ -34,7 +34,7 @@ describe('spectral fields', () => {
   ])('%s', (fields, row) => {
     const { format, measurements } = readMeasurements(table(`SAMPLE_ID ${fields}`, [row]));
     expect(format).toBe('iso-28178');
-    expect(measurements[0]).toMatchObject({ name: 'a', spectrum: { start: 400, interval: 10 } });
+    expect(measurements[0]).toMatchObject({ name: 'a', spectrum: { start: 400, step: 10 } });
     expect([...(measurements[0].spectrum?.values ?? [])]).toEqual([0.452, 0.461]);
   });
 
@@ -50,7 +50,7 @@ describe('spectral fields', () => {
     const { measurements, warnings } = readMeasurements(
       table('SAMPLE_ID SPECTRAL_NM SPECTRAL_PCT SPECTRAL_NM SPECTRAL_PCT', ['a 400 45 410 46', 'b 400 47 420 48']),
     );
-    expect(measurements.map(({ spectrum }) => spectrum?.interval)).toEqual([10, 20]);
+    expect(measurements.map(({ spectrum }) => spectrum?.step)).toEqual([10, 20]);
     expect(warnings.map(({ code }) => code)).toContain('several-grids');
   });
 });
@@ -97,7 +97,7 @@ test('rows that run over several lines are joined where the number of sets prove
   expect(readMeasurements(table(FIELDS, rows, { sets: 2 })).measurements).toHaveLength(2);
   expect(faultOf(table(FIELDS, rows.slice(0, 3), { sets: 2 }))).toMatchObject({
     code: 'row-length',
-    place: 'line 7, column 3',
+    path: 'line 7, column 3',
   });
 });
 
@@ -146,16 +146,16 @@ describe('damaged or other files', () => {
       'line 3, column 1 (DESCRIPTOR)',
     ],
     ['no row', table(FIELDS, []).replace('\n\n', '\n'), 'empty-file', 'line 2, column 1'],
-  ] as const)('%s', (_, text, code, place) => {
+  ] as const)('%s', (_, text, code, path) => {
     const fault = faultOf(text);
-    if (place === undefined) expect(fault.place).toMatch(/^line \d+/);
-    else expect(fault).toMatchObject({ code, place });
+    if (path === undefined) expect(fault.path).toMatch(/^line \d+/);
+    else expect(fault).toMatchObject({ code, path });
   });
 
   test('keyword text without a table is refused when its format is stated', () => {
     expect(faultOf('ISO28178\nORIGINATOR "x"\n', { format: 'iso-28178' })).toMatchObject({
       code: 'no-header',
-      place: 'line 1, column 1',
+      path: 'line 1, column 1',
     });
   });
 });

@@ -33,7 +33,7 @@ test('a single block', () => {
     name: 'a',
     conditions: { instrument: 'bench' },
     fields: { OWNER: 'nobody' },
-    spectrum: { start: 400, interval: 10 },
+    spectrum: { start: 400, step: 10 },
   });
   expect(values(block())).toEqual([0.45, 0.46, 0.47]);
   expect(tables[0]).toMatchObject({ scale: 'percent', scaleFrom: 'stated' });
@@ -62,7 +62,7 @@ test('linked blocks', () => {
   expect(readMeasurements(text).measurements.map(({ name }) => name)).toEqual(['a', 'b']);
   expect(faultOf(text.replace('BLOCKS=2', 'BLOCKS=3'))).toMatchObject({
     code: 'count-mismatch',
-    place: 'line 4, column 1',
+    path: 'line 4, column 1',
   });
 });
 
@@ -96,7 +96,7 @@ describe('damaged or other files', () => {
     ],
     ['no end', block().replace('##END=\n', ''), 'truncated', 'line 14, column 1'],
     ['a record outside a block', `##OWNER=x\n${block()}`, 'malformed', 'line 1, column 1'],
-  ] as const)('%s', (_, text, code, place) => {
-    expect(faultOf(text)).toMatchObject({ code, place });
+  ] as const)('%s', (_, text, code, path) => {
+    expect(faultOf(text)).toMatchObject({ code, path });
   });
 });

@@ -18,11 +18,11 @@ function outcomeOf(bytes: Uint8Array): MeasurementFile | TintladderError {
   }
 }
 
-/** What every outcome must be: readings without a number that is none, or a fault with a place. */
+/** What every outcome must be: readings without a number that is none, or a fault with a path. */
 function expectSound(outcome: MeasurementFile | TintladderError): void {
   if (outcome instanceof TintladderError) {
-    if (!/\b(line|byte) \d+|^the file$/.test(outcome.place))
-      throw new Error(`no place: ${outcome.place}: ${outcome.message}`);
+    if (!/\b(line|byte) \d+|^the file$/.test(outcome.path))
+      throw new Error(`no path: ${outcome.path}: ${outcome.message}`);
     return;
   }
   for (const { name, spectrum, lab, xyz } of outcome.measurements) {

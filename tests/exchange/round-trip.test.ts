@@ -28,9 +28,9 @@ const conditions = fc.record(
   { requiredKeys: [] },
 );
 const grid = fc.constantFrom(
-  { start: 400, interval: 10, count: 5 },
-  { start: 360, interval: 5, count: 4 },
-  { start: 380, interval: 2.5, count: 3 },
+  { start: 400, step: 10, count: 5 },
+  { start: 360, step: 5, count: 4 },
+  { start: 380, step: 2.5, count: 3 },
 );
 const coordinate = fc.double({ min: -100, max: 100, noNaN: true });
 const triple = fc.tuple(fc.double({ min: 0, max: 100, noNaN: true }), coordinate, coordinate);
@@ -45,7 +45,7 @@ const table = fc
     spectrum: fc.boolean(),
     replicate: fc.boolean(),
   })
-  .chain(({ grid: { start, interval, count }, conditions, headings, lab, xyz, spectrum, replicate }) =>
+  .chain(({ grid: { start, step, count }, conditions, headings, lab, xyz, spectrum, replicate }) =>
     fc
       .array(
         fc.record({
@@ -67,7 +67,7 @@ const table = fc
           (row): Measurement => ({
             name: row.name,
             ...(spectrum || !(lab || xyz)
-              ? { spectrum: createSpectrum({ start, interval, values: row.values, scale: 'fraction' }) }
+              ? { spectrum: createSpectrum({ start, step, values: row.values, scale: 'fraction' }) }
               : {}),
             ...(lab ? { lab: { L: row.lab[0], a: row.lab[1], b: row.lab[2] } } : {}),
             ...(xyz ? { xyz: { X: row.xyz[0], Y: row.xyz[1], Z: row.xyz[2] } } : {}),
@@ -103,19 +103,19 @@ const one = readMeasurements('Sample,400,410\nwhite,92.5,93\n').measurements;
 
 test('nothing can not be written', () => {
   expect(() => writeMeasurements([], { format: 'delimited-text' })).toThrow(
-    expect.objectContaining({ code: 'empty', place: 'measurements' }),
+    expect.objectContaining({ code: 'empty', path: 'measurements' }),
   );
 });
 
 test('another format is refused', () => {
   expect(() => writeMeasurements(one, { format: 'xlsx' as 'iso-28178' })).toThrow(
-    expect.objectContaining({ code: 'invalid-option', place: 'options.format' }),
+    expect.objectContaining({ code: 'invalid-option', path: 'options.format' }),
   );
 });
 
 test('an illuminant without a standard name is refused', () => {
   const viewing = { illuminant: daylightIlluminant(6000), observer: '10' } as const;
   expect(() => writeMeasurements([{ ...one[0], conditions: { viewing } }], { format: 'iso-28178' })).toThrow(
-    expect.objectContaining({ code: 'unknown-illuminant', place: 'measurements[0].conditions.viewing.illuminant' }),
+    expect.objectContaining({ code: 'unknown-illuminant', path: 'measurements[0].conditions.viewing.illuminant' }),
   );
 });

@@ -106,8 +106,8 @@ describe('a fault ends the reading', () => {
     ['a workbook', Uint8Array.of(0x50, 0x4b, 3, 4), 'not-text', 'the file'],
     ['Windows-1252', Uint8Array.of(0x61, 0xdf, 0x0a), 'not-text', 'before byte 3'],
     ['an unclosed quote', new TextEncoder().encode('Sample,400,410\n"a,45,46\n'), 'malformed', 'line 2, column 1'],
-  ] as const)('%s', async (_, bytes, code, place) => {
-    await expect(gather(readMeasurementStream(streamOf(bytes, [64])))).rejects.toMatchObject({ code, place });
+  ] as const)('%s', async (_, bytes, code, path) => {
+    await expect(gather(readMeasurementStream(streamOf(bytes, [64])))).rejects.toMatchObject({ code, path });
   });
 
   test('a quote that never closes does not gather the rest of the file', async () => {
@@ -118,7 +118,7 @@ describe('a fault ends the reading', () => {
         bytes = progress.bytes;
       },
     });
-    await expect(gather(stream)).rejects.toMatchObject({ code: 'malformed', place: 'line 2, column 1' });
+    await expect(gather(stream)).rejects.toMatchObject({ code: 'malformed', path: 'line 2, column 1' });
     expect(bytes).toBeLessThan(text.length / 2);
   });
 

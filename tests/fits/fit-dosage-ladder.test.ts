@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { type DosagePoint, fitDosageLadder } from '../../src/fits/index.js';
 import { coverage, noiseFrom } from './noise.js';
 
-const fault = (code: string, place: string) => expect.objectContaining({ code, place });
+const fault = (code: string, path: string) => expect.objectContaining({ code, path });
 const SEED = 20260305;
 const DOSAGES = [2, 4, 6, 8, 10, 12, 14, 16];
 const strength = (dosage: number) => 110 - 0.4 * Math.max(0, 11 - dosage) ** 2;
@@ -48,7 +48,7 @@ describe('a dosage ladder', () => {
     const noise = noiseFrom(SEED);
     const fit = fitDosageLadder(ladder((x) => strength(x) + noise(), [2, 2, 5, 5, 8, 8, 11, 14, 17]));
     expect(fit.outcome).toBe('plateau');
-    expect(fit.warnings).toContainEqual(expect.objectContaining({ code: 'replicates', place: '2, 5, 8' }));
+    expect(fit.warnings).toContainEqual(expect.objectContaining({ code: 'replicates', path: '2, 5, 8' }));
   });
 
   test('notes a curve that misses the means of the replicates', () => {
@@ -83,14 +83,14 @@ describe('a dosage ladder', () => {
     const noise = noiseFrom(SEED);
     const overdosed = (x: number) => strength(x) - (x === 16 ? 4 : 0) + 0.3 * noise();
     expect(fitDosageLadder(ladder(overdosed)).warnings).toContainEqual(
-      expect.objectContaining({ code: 'falls-off', place: '16' }),
+      expect.objectContaining({ code: 'falls-off', path: '16' }),
     );
   });
 
   test('is refused with too few points or a single dosage, naming the place', () => {
-    const place = 'number of different dosages';
-    expect(() => fitDosageLadder([])).toThrow(fault('too-few-points', place));
-    expect(() => fitDosageLadder(ladder(strength, [5, 5, 5, 5, 5, 5]))).toThrow(fault('too-few-points', place));
+    const path = 'number of different dosages';
+    expect(() => fitDosageLadder([])).toThrow(fault('too-few-points', path));
+    expect(() => fitDosageLadder(ladder(strength, [5, 5, 5, 5, 5, 5]))).toThrow(fault('too-few-points', path));
     expect(() => fitDosageLadder(ladder(strength, [2, 4, 6, 8]))).toThrow(fault('too-few-points', 'number of points'));
     expect(() => fitDosageLadder([{ dosage: Infinity, response: 1 }])).toThrow(fault('not-finite', 'points[0].dosage'));
     expect(() => fitDosageLadder([{ dosage: 1, response: -1 }])).toThrow(fault('out-of-range', 'points[0].response'));

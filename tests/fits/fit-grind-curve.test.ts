@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { fitGrindCurve, type GrindPoint } from '../../src/fits/index.js';
 import { coverage, medianError, noiseFrom } from './noise.js';
 
-const fault = (code: string, place: string) => expect.objectContaining({ code, place });
+const fault = (code: string, path: string) => expect.objectContaining({ code, path });
 const SEED = 20260303;
 const TIMES = [5, 10, 15, 20, 30, 45, 60, 90];
 const ladder = (at: (time: number) => number, times: readonly number[] = TIMES): GrindPoint[] =>
@@ -55,7 +55,7 @@ describe('figures beyond the ladder', () => {
     const fit = fitGrindCurve(ladder(halfTimeCurve));
     expect(fit.halfTime.extrapolated).toBe(false);
     expect(fit.timeTo95.extrapolated).toBe(true);
-    expect(fit.warnings).toContainEqual(expect.objectContaining({ code: 'extrapolated', place: 'time to 95 %' }));
+    expect(fit.warnings).toContainEqual(expect.objectContaining({ code: 'extrapolated', path: 'time to 95 %' }));
     expect([fit.curve[0].time, fit.curve[100].time]).toEqual([5, 90]);
     expect(fit.curve[100].strength).toBeCloseTo(halfTimeCurve(90), 5);
   });
@@ -69,7 +69,7 @@ describe('figures beyond the ladder', () => {
     const fit = fitGrindCurve(ladder((time) => 110 - 40 * Math.exp(-time / 25)));
     expect(fit.form).toBe('exponential');
     expect(fit.halfTime.value).toBe(0);
-    expect(fit.warnings).toContainEqual(expect.objectContaining({ code: 'reached-at-start', place: 'half-time' }));
+    expect(fit.warnings).toContainEqual(expect.objectContaining({ code: 'reached-at-start', path: 'half-time' }));
   });
 
   test('an end that the data leave open gives no interval, and the warning names the other end', () => {
@@ -129,7 +129,7 @@ test('points at the same time are replicates, and a curve that misses their mean
   expect(codes).toContain('lack-of-fit');
 });
 
-describe('is refused, naming the place, for', () => {
+describe('is refused, naming the path, for', () => {
   test('too few points', () => {
     expect(() => fitGrindCurve([])).toThrow(fault('too-few-points', 'number of different times'));
     expect(() => fitGrindCurve(ladder(halfTimeCurve, [5, 5, 10, 10, 20, 20]))).toThrow(

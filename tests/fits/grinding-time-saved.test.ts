@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { fitGrindCurve, grindingTimeSaved } from '../../src/fits/index.js';
 import { coverage, noiseFrom } from './noise.js';
 
-const fault = (code: string, place: string) => expect.objectContaining({ code, place });
+const fault = (code: string, path: string) => expect.objectContaining({ code, path });
 const SEED = 20260304;
 const TIMES = [5, 8, 12, 18, 27, 40, 60, 90];
 const ladder = (half: number, noise = () => 0, final = 110) =>
@@ -20,7 +20,7 @@ test('is asked at 90 % of the final strength of the reference by default, and ma
   const found = grindingTimeSaved(fitGrindCurve(ladder(12)), fitGrindCurve(ladder(7)));
   expect(found.strength).toBeCloseTo(99, 4);
   expect(found.saved.extrapolated).toBe(true);
-  expect(found.warnings).toContainEqual(expect.objectContaining({ code: 'extrapolated', place: 'reference' }));
+  expect(found.warnings).toContainEqual(expect.objectContaining({ code: 'extrapolated', path: 'reference' }));
 });
 
 test('changes its sign with the order', () => {

@@ -15,5 +15,5 @@ export const BLACK = WAVELENGTHS.map(() => 1);
 
 export function spectrumOf(ratios: ArrayLike<number>): Spectrum {
   const values = Array.from(ratios, (ratio) => reflectanceFromKOverS(ratio));
-  return createSpectrum({ start: 400, interval: 10, values, scale: 'fraction' });
+  return createSpectrum({ start: 400, step: 10, values, scale: 'fraction' });
 }

@@ -4,7 +4,7 @@ import { addedKOverS, resolveColorants } from '../../src/fits/index.js';
 import { BLACK, BLUE, RED, spectrumOf, WHITE } from './invented-colorants.js';
 import { coverage, noiseFrom } from './noise.js';
 
-const fault = (code: string, place: string) => expect.objectContaining({ code, place });
+const fault = (code: string, path: string) => expect.objectContaining({ code, path });
 const SEED = 20260307;
 const white = spectrumOf(WHITE);
 const colorants = [
@@ -24,15 +24,15 @@ describe('the change of a tint on rubbing', () => {
     expect(found.changes[1].relative).toBeCloseTo(-0.07, 10);
     expect(found.changes[0].amount).toBeCloseTo(0.2, 10);
     expect(found.white.relative).toBeCloseTo(0.05, 10);
-    expect(found.residual).toBeLessThan(1e-12);
-    expect(found.residualOfWhiteAlone).toBeGreaterThan(1e-3);
+    expect(found.residualReflectance).toBeLessThan(1e-12);
+    expect(found.residualReflectanceOfWhiteAlone).toBeGreaterThan(1e-3);
     expect(found.warnings).toMatchObject([{ code: 'no-interval' }]);
   });
 
   test('in the white alone leaves nothing once the white is scaled', () => {
     const found = resolveColorants(tint(), tint(0, 0, 0.1), { colorants, white });
     expect(found.white.relative).toBeCloseTo(0.1, 10);
-    expect(found.residualOfWhiteAlone).toBeLessThan(1e-12);
+    expect(found.residualReflectanceOfWhiteAlone).toBeLessThan(1e-12);
   });
 
   test('is named both ways where white and colorants can not be told apart', () => {
@@ -44,7 +44,7 @@ describe('the change of a tint on rubbing', () => {
     expect(found.changes[0].relative).toBeCloseTo(0.1, 10);
     expect(found.changes[1].relative).toBeCloseTo(0.1, 10);
     expect(found.white.relative).toBeCloseTo(1 / 1.1 - 1, 10);
-    expect(Math.max(found.residual, found.residualOfWhiteAlone)).toBeLessThan(1e-12);
+    expect(Math.max(found.residualReflectance, found.residualReflectanceOfWhiteAlone)).toBeLessThan(1e-12);
     expect(found.warnings).toContainEqual(expect.objectContaining({ code: 'white-not-separable' }));
   });
 
@@ -66,7 +66,7 @@ describe('the change of a tint on rubbing', () => {
     const spot = (spectrum: Spectrum) => {
       const level = 1 + 2e-3 * noise();
       const values = spectrum.values.map((R) => R * level + 5e-4 * noise());
-      return createSpectrum({ start: 400, interval: 10, values, scale: 'fraction' });
+      return createSpectrum({ start: 400, step: 10, values, scale: 'fraction' });
     };
     const spots = (spectrum: Spectrum) => [spot(spectrum), spot(spectrum), spot(spectrum)];
     const [before, after] = [tint(), tint(0.08, -0.04, 0.03)];
@@ -93,7 +93,7 @@ describe('the change of a tint on rubbing', () => {
     }
   }, 60_000);
 
-  test('is refused, naming the place, for colorants that can not be told apart or are not there', () => {
+  test('is refused, naming the path, for colorants that can not be told apart or are not there', () => {
     const sum = { name: 'violet', kOverS: BLUE.map((k, i) => 2 * k + 3 * RED[i]) };
     expect(() => resolveColorants(tint(), tint(), { colorants: [...colorants, sum] })).toThrow(
       fault('ill-conditioned', 'options.colorants'),
@@ -109,9 +109,9 @@ describe('the change of a tint on rubbing', () => {
     );
   });
 
-  test('is refused, naming the place, for readings that do not belong together', () => {
+  test('is refused, naming the path, for readings that do not belong together', () => {
     const options = { colorants, white };
-    const short = createSpectrum({ start: 400, interval: 10, values: [0.5, 0.5], scale: 'fraction' });
+    const short = createSpectrum({ start: 400, step: 10, values: [0.5, 0.5], scale: 'fraction' });
     expect(() => resolveColorants([], tint(), options)).toThrow(fault('empty', 'unrubbed'));
     expect(() => resolveColorants(tint(), [], options)).toThrow(fault('empty', 'rubbed'));
     expect(() => resolveColorants(tint(), [tint(), short], options)).toThrow(fault('grid-mismatch', 'rubbed[1]'));

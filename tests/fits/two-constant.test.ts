@@ -5,7 +5,7 @@ import { reflectanceFromKOverS } from '../../src/strength/index.js';
 import { RED, spectrumOf, WHITE } from './invented-colorants.js';
 import { noiseFrom } from './noise.js';
 
-const fault = (code: string, place: string) => expect.objectContaining({ code, place });
+const fault = (code: string, path: string) => expect.objectContaining({ code, path });
 const SEED = 20260306;
 const K = RED.map((k) => 4 * k);
 const S = RED.map((_, i) => 0.5 + 0.03 * i);
@@ -33,7 +33,7 @@ describe('K and S of a colorant from a ladder', () => {
     const read = (spectrum: typeof white) =>
       createSpectrum({
         start: 400,
-        interval: 10,
+        step: 10,
         values: spectrum.values.map((R) => R + 5e-4 * noise()),
         scale: 'fraction',
       });
@@ -66,16 +66,16 @@ describe('K and S of a colorant from a ladder', () => {
 
   test('are refused where the ladder can not tell them, naming the place', () => {
     const one = { white, reductions: ladder.reductions.slice(0, 1) };
-    const place = 'number of different reductions and masstones';
-    expect(() => fitColorantCoefficients(one)).toThrow(fault('too-few-points', place));
-    expect(() => fitColorantCoefficients({ white, reductions: [], masstone })).toThrow(fault('too-few-points', place));
+    const path = 'number of different reductions and masstones';
+    expect(() => fitColorantCoefficients(one)).toThrow(fault('too-few-points', path));
+    expect(() => fitColorantCoefficients({ white, reductions: [], masstone })).toThrow(fault('too-few-points', path));
     const alike = { white, reductions: [0.1, 0.2].map((amount) => ({ amount, spectrum: mixture(0.1) })) };
     expect(() => fitColorantCoefficients(alike)).toThrow(fault('ill-conditioned', 'ladder at 400 nm'));
     const none = { white, reductions: [{ amount: 0, spectrum: mixture(0.1) }] };
     expect(() => fitColorantCoefficients(none)).toThrow(fault('out-of-range', 'reductions[0].amount'));
-    const short = createSpectrum({ start: 400, interval: 10, values: [0.5, 0.5], scale: 'fraction' });
+    const short = createSpectrum({ start: 400, step: 10, values: [0.5, 0.5], scale: 'fraction' });
     expect(() => fitColorantCoefficients({ ...ladder, masstone: short })).toThrow(fault('grid-mismatch', 'masstone'));
-    const dark = createSpectrum({ start: 400, interval: 10, values: K.map(() => 0), scale: 'fraction' });
+    const dark = createSpectrum({ start: 400, step: 10, values: K.map(() => 0), scale: 'fraction' });
     expect(() => fitColorantCoefficients({ ...ladder, masstone: dark })).toThrow(
       fault('zero-reflectance', 'masstone at 400 nm'),
     );
@@ -115,7 +115,7 @@ describe('strength by two constants', () => {
       fault('invalid-option', 'options.notableDifference'),
     );
     const flat = (start: number) =>
-      createSpectrum({ start, interval: 10, values: [1, 2].map(() => reflectanceFromKOverS(0.1)), scale: 'fraction' });
+      createSpectrum({ start, step: 10, values: [1, 2].map(() => reflectanceFromKOverS(0.1)), scale: 'fraction' });
     expect(() => twoConstantStrength(flat(400), flat(400), { colorant })).toThrow(
       fault('grid-mismatch', 'options.colorant'),
     );

@@ -13,8 +13,8 @@ import {
 import { exactCoefficients, relativeError } from './exact-film.js';
 
 const SEED = 20260302;
-const fault = (code: string, place: string) => expect.objectContaining({ code, place });
-const flat = (...values: number[]): Spectrum => createSpectrum({ start: 400, interval: 10, values, scale: 'fraction' });
+const fault = (code: string, path: string) => expect.objectContaining({ code, path });
+const flat = (...values: number[]): Spectrum => createSpectrum({ start: 400, step: 10, values, scale: 'fraction' });
 const power = (low: number, high: number) => fc.double({ min: low, max: high, noNaN: true }).map((x) => 10 ** x);
 
 function read(absorption: number, scattering: number, black: number, white: number, thickness = 1): FilmPair {
@@ -117,7 +117,7 @@ describe('K and S from readings over black and white', () => {
     const { absorption, scattering, opaqueReflectance, warnings } = filmCoefficients({ ...readings, thickness: 1 });
     expect([absorption, scattering, opaqueReflectance]).toEqual([0, 0, undefined]);
     expect(warnings).toMatchObject([{ code }]);
-    expect(warnings[0]).not.toHaveProperty('place');
+    expect(warnings[0]).not.toHaveProperty('path');
     expect(warnings[0].message).toContain(`a negative ${code.slice('negative-'.length)}, `);
     expect(warnings[0].message).toContain(`misses the readings by ${missed.toFixed(4)}.`);
   });
@@ -143,18 +143,18 @@ describe('K and S from readings over black and white', () => {
     expect(warnings).toEqual([
       {
         code: 'negative-absorption',
-        place: '400 nm, 410 nm',
+        path: '400 nm, 410 nm',
         message: expect.stringMatching(/a negative absorption, .* by 0\.0040\.$/),
       },
       {
         code: 'negative-scattering',
-        place: '420 nm',
+        path: '420 nm',
         message: expect.stringMatching(/a negative scattering, .* by 0\.0010\.$/),
       },
       // an error of 0.001 is twice the difference that is left at 440 nm
       {
         code: 'nearly-opaque',
-        place: '430 nm, 440 nm',
+        path: '430 nm, 440 nm',
         message: expect.stringMatching(/as much as itself or more\.$/),
       },
     ]);
@@ -209,7 +209,7 @@ describe('K and S from readings over black and white', () => {
       overBlack: flat(0.5, 0.5, 0.5),
       overWhite: flat(0.834, 0.849, 0.7),
     });
-    expect(noisy.warnings).toMatchObject([{ code: 'negative-absorption', place: '400 nm, 410 nm' }]);
+    expect(noisy.warnings).toMatchObject([{ code: 'negative-absorption', path: '400 nm, 410 nm' }]);
   });
 });
 
@@ -267,9 +267,9 @@ describe('K and S from one reading and the opaque layer', () => {
     );
     const spectra = { reading: flat(0.4, 0.5), substrate: flat(0, 0), opaqueReflectance: flat(0.5, 0.5), thickness: 1 };
     expect(() => filmCoefficientSpectraFromReflectivity(spectra)).toThrow(fault('film-opaque', 'film at 410 nm'));
-    for (const place of ['substrate', 'opaqueReflectance']) {
-      expect(() => filmCoefficientSpectraFromReflectivity({ ...spectra, [place]: flat(0, 0, 0) })).toThrow(
-        fault('grid-mismatch', place),
+    for (const path of ['substrate', 'opaqueReflectance']) {
+      expect(() => filmCoefficientSpectraFromReflectivity({ ...spectra, [path]: flat(0, 0, 0) })).toThrow(
+        fault('grid-mismatch', path),
       );
     }
   });

@@ -10,7 +10,7 @@ const film = (absorption: number, scattering: number, thickness: number, substra
   filmReflectance({ absorption, scattering, thickness, substrate });
 
 const flat = (value: number) =>
-  createSpectrum({ start: 400, interval: 100 / 5, values: [value, value], scale: 'fraction' });
+  createSpectrum({ start: 400, step: 100 / 5, values: [value, value], scale: 'fraction' });
 
 describe('a film over a substrate', () => {
   const K = [0, 1e-15, 1e-8, 1e-3, 1, 20, 1e5, 1e10];
@@ -88,7 +88,7 @@ describe('a film over a substrate', () => {
   });
 
   test('refuses what is no film, naming the place', () => {
-    const fault = (code: string, place: string) => expect.objectContaining({ code, place });
+    const fault = (code: string, path: string) => expect.objectContaining({ code, path });
     expect(() => film(-1, 1, 1, 0)).toThrow(fault('out-of-range', 'absorption'));
     expect(() => film(1, Number.NaN, 1, 0)).toThrow(fault('out-of-range', 'scattering'));
     expect(() => film(1, Infinity, 1, 0)).toThrow(fault('out-of-range', 'scattering'));

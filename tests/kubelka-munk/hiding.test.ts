@@ -8,13 +8,13 @@ import {
   spreadingRate,
 } from '../../src/strength/index.js';
 
-const fault = (code: string, place: string) => expect.objectContaining({ code, place });
+const fault = (code: string, path: string) => expect.objectContaining({ code, path });
 const viewing = D65_10;
 const bands = 31;
 const spectrum = (at: (nm: number) => number): Spectrum =>
   createSpectrum({
     start: 400,
-    interval: 10,
+    step: 10,
     values: Array.from({ length: bands }, (_, i) => at(400 + 10 * i)),
     scale: 'fraction',
   });
@@ -35,7 +35,7 @@ describe('contrast ratio', () => {
         { viewing },
       ),
     ).toThrow(fault('zero-reflectance', 'Y of overWhite'));
-    const short = createSpectrum({ start: 400, interval: 10, values: [0.1, 0.1], scale: 'fraction' });
+    const short = createSpectrum({ start: 400, step: 10, values: [0.1, 0.1], scale: 'fraction' });
     expect(() => contrastRatio(black, short, { viewing })).toThrow(fault('grid-mismatch', 'overWhite'));
   });
 });
@@ -102,20 +102,20 @@ describe('hiding thickness', () => {
   });
 
   test('is refused where no film has the ratio', () => {
-    const place = 'contrast ratio';
-    expect(() => hidingThickness(film, { viewing, ratio: 0.01 })).toThrow(fault('no-solution', place));
+    const path = 'contrast ratio';
+    expect(() => hidingThickness(film, { viewing, ratio: 0.01 })).toThrow(fault('no-solution', path));
     const none = new Array<number>(bands).fill(0);
-    expect(() => hidingThickness({ ...film, scattering: none }, { viewing })).toThrow(fault('no-solution', place));
+    expect(() => hidingThickness({ ...film, scattering: none }, { viewing })).toThrow(fault('no-solution', path));
     const clear = { ...film, scattering: none, absorption: none };
-    expect(() => hidingThickness(clear, { viewing })).toThrow(fault('no-solution', place));
+    expect(() => hidingThickness(clear, { viewing })).toThrow(fault('no-solution', path));
     // 0.8 is 8 · 0.1 to the bit, so that the chart's contrast is 1 / 8 to the bit; a film that doesn't scatter keeps it at any thickness.
     const eighth = { ...film, black: spectrum(() => 0.1), white: spectrum(() => 0.8) };
     expect(() => hidingThickness(eighth, { viewing, ratio: 0.125 })).toThrow(
-      expect.objectContaining({ code: 'no-solution', place, seen: '0.125 without any film' }),
+      expect.objectContaining({ code: 'no-solution', path, received: '0.125 without any film' }),
     );
     for (const K of [absorption, none]) {
       expect(() => hidingThickness({ ...eighth, scattering: none, absorption: K }, { viewing })).toThrow(
-        expect.objectContaining({ code: 'no-solution', place, seen: '0.125 at any thickness' }),
+        expect.objectContaining({ code: 'no-solution', path, received: '0.125 at any thickness' }),
       );
     }
     for (const ratio of [0, 1, Number.NaN]) {

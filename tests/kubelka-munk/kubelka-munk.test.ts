@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { kOverS, kOverSBatch, reflectanceFromKOverS } from '../../src/strength/index.js';
+import { kOverS, kOverSRows, reflectanceFromKOverS } from '../../src/strength/index.js';
 import { absoluteError, exact, relativeError } from '../strength/exact.js';
 
 const SEED = 20260;
@@ -62,13 +62,13 @@ describe('batch', () => {
   const values = Float64Array.from({ length: 100 }, (_, i) => (i + 1) / 100);
 
   test('equals the single form to the bit', () => {
-    expect(Array.from(kOverSBatch(values))).toEqual(Array.from(values, kOverS));
+    expect(Array.from(kOverSRows(values))).toEqual(Array.from(values, kOverS));
   });
 
   test('fills and returns out, and leaves its input alone', () => {
     const out = new Float64Array(100);
     const before = Array.from(values);
-    expect(kOverSBatch(values, out)).toBe(out);
+    expect(kOverSRows(values, out)).toBe(out);
     expect(Array.from(values)).toEqual(before);
   });
 
@@ -80,12 +80,12 @@ describe('batch', () => {
     [-0.1, 'reflectance-out-of-range'],
     [Number.NaN, 'not-finite'],
   ])('%d is refused with its index', (bad, code) => {
-    expect(() => kOverSBatch(Float64Array.of(0.5, bad))).toThrow(expect.objectContaining({ code, place: 'values[1]' }));
+    expect(() => kOverSRows(Float64Array.of(0.5, bad))).toThrow(expect.objectContaining({ code, path: 'values[1]' }));
   });
 
   test('out of another length is refused', () => {
-    const fault = { code: 'wrong-length', place: 'out.length', seen: 3 };
-    expect(() => kOverSBatch(values, new Float64Array(3))).toThrow(expect.objectContaining(fault));
+    const fault = { code: 'wrong-length', path: 'out.length', received: 3 };
+    expect(() => kOverSRows(values, new Float64Array(3))).toThrow(expect.objectContaining(fault));
   });
 });
 
@@ -99,7 +99,7 @@ describe('refused', () => {
     [Number.POSITIVE_INFINITY, 'not-finite'],
     [Number.NaN, 'not-finite'],
   ])('a reflectance of %d', (reflectance, code) => {
-    expect(() => kOverS(reflectance)).toThrow(expect.objectContaining({ code, place: 'reflectance' }));
+    expect(() => kOverS(reflectance)).toThrow(expect.objectContaining({ code, path: 'reflectance' }));
   });
 
   test.each([
@@ -107,6 +107,6 @@ describe('refused', () => {
     [Number.POSITIVE_INFINITY, 'not-finite'],
     [Number.NaN, 'not-finite'],
   ])('a K/S of %d', (ratio, code) => {
-    expect(() => reflectanceFromKOverS(ratio)).toThrow(expect.objectContaining({ code, place: 'K/S' }));
+    expect(() => reflectanceFromKOverS(ratio)).toThrow(expect.objectContaining({ code, path: 'K/S' }));
   });
 });

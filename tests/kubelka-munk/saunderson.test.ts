@@ -75,7 +75,7 @@ test('without surface reflection nothing changes, and a perfect diffuser stays o
 });
 
 test('a spectrum is corrected wavelength by wavelength', () => {
-  const spectrum = createSpectrum({ start: 400, interval: 10, values: [0.3, 0.5], scale: 'fraction' });
+  const spectrum = createSpectrum({ start: 400, step: 10, values: [0.3, 0.5], scale: 'fraction' });
   const internal = internalReflectance(spectrum, PAINT);
   expect(Array.from(internal.values)).toEqual([0.3, 0.5].map((value) => internalReflectance(value, PAINT)));
   expect(internal.start).toBe(400);
@@ -84,12 +84,16 @@ test('a spectrum is corrected wavelength by wavelength', () => {
 
 describe('refused', () => {
   test('a reading at or below k1 with specular included, with its wavelength', () => {
-    const spectrum = createSpectrum({ start: 400, interval: 10, values: [0.3, 0.04, 0.03], scale: 'fraction' });
+    const spectrum = createSpectrum({ start: 400, step: 10, values: [0.3, 0.04, 0.03], scale: 'fraction' });
     expect(() => internalReflectance(spectrum, PAINT)).toThrow(
-      expect.objectContaining({ code: 'no-internal-reflectance', place: 'measured reflectance at 410 nm', seen: 0.04 }),
+      expect.objectContaining({
+        code: 'no-internal-reflectance',
+        path: 'measured reflectance at 410 nm',
+        received: 0.04,
+      }),
     );
     expect(() => internalReflectance(0.01, PAINT)).toThrow(
-      expect.objectContaining({ code: 'no-internal-reflectance', place: 'measured reflectance' }),
+      expect.objectContaining({ code: 'no-internal-reflectance', path: 'measured reflectance' }),
     );
   });
 
@@ -98,10 +102,10 @@ describe('refused', () => {
     [Number.NaN, 'not-finite'],
   ])('a reflectance of %d', (value, code) => {
     expect(() => internalReflectance(value, PAINT)).toThrow(
-      expect.objectContaining({ code, place: 'measured reflectance' }),
+      expect.objectContaining({ code, path: 'measured reflectance' }),
     );
     expect(() => measuredReflectance(value, PAINT)).toThrow(
-      expect.objectContaining({ code, place: 'internal reflectance' }),
+      expect.objectContaining({ code, path: 'internal reflectance' }),
     );
   });
 
@@ -109,7 +113,7 @@ describe('refused', () => {
     const surface: Surface = { external: 0.04, internal: 0.5, specular: 'included' };
     for (const value of [2, 2.5]) {
       expect(() => measuredReflectance(value, surface)).toThrow(
-        expect.objectContaining({ code: 'reflectance-out-of-range', place: 'internal reflectance' }),
+        expect.objectContaining({ code: 'reflectance-out-of-range', path: 'internal reflectance' }),
       );
     }
   });
@@ -120,15 +124,15 @@ describe('refused', () => {
     [{ ...PAINT, internal: 1 }, 'surface.internal'],
     [{ ...PAINT, internal: Number.NaN }, 'surface.internal'],
     [{ ...PAINT, specular: 'SCI' as 'included' }, 'surface.specular'],
-  ])('the surface %o', (surface, place) => {
-    expect(() => internalReflectance(0.5, surface)).toThrow(expect.objectContaining({ code: 'invalid-option', place }));
-    expect(() => measuredReflectance(0.5, surface)).toThrow(expect.objectContaining({ code: 'invalid-option', place }));
+  ])('the surface %o', (surface, path) => {
+    expect(() => internalReflectance(0.5, surface)).toThrow(expect.objectContaining({ code: 'invalid-option', path }));
+    expect(() => measuredReflectance(0.5, surface)).toThrow(expect.objectContaining({ code: 'invalid-option', path }));
   });
 
   test.each([
     [0.9, 'out-of-range'],
     [Number.NaN, 'not-finite'],
   ])('a refractive index of %d', (index, code) => {
-    expect(() => externalReflection(index)).toThrow(expect.objectContaining({ code, place: 'refractiveIndex' }));
+    expect(() => externalReflection(index)).toThrow(expect.objectContaining({ code, path: 'refractiveIndex' }));
   });
 });

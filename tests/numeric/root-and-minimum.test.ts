@@ -92,9 +92,9 @@ describe('minimum', () => {
     ['a parabola through zero', (x: number) => (x - 0.7) ** 2, 0.7],
     ['a kink', (x: number) => Math.abs(x - 1.3), 1.3],
     ['lopsided', (x: number) => x - Math.log(x), 1],
-  ])('%s', (_, f, place) => {
+  ])('%s', (_, f, path) => {
     // A smooth minimum above zero is known to the square root of a double's precision only.
-    expect(Math.abs(findMinimum(f, 0.1, 3) - place)).toBeLessThanOrEqual(3e-8);
+    expect(Math.abs(findMinimum(f, 0.1, 3) - path)).toBeLessThanOrEqual(3e-8);
   });
 
   test('far from zero, where neighbouring doubles lie wider apart than the tolerance', () => {

@@ -8,7 +8,7 @@ import { contrastRatio, filmSpectrum, hidingThickness, spreadingRate } from '../
 const viewing = D65_10;
 const bands = 31;
 const flat = (value: number) =>
-  createSpectrum({ start: 400, interval: 10, values: new Float64Array(bands).fill(value), scale: 'fraction' });
+  createSpectrum({ start: 400, step: 10, values: new Float64Array(bands).fill(value), scale: 'fraction' });
 const film = (K: number, S: number) => ({
   absorption: new Float64Array(bands).fill(K),
   scattering: new Float64Array(bands).fill(S),

@@ -237,7 +237,7 @@ describe('a figure by itself', () => {
     });
 
     test.each(['', 'two words', '\n'])('refuses %j as an id', (id) => {
-      expect(() => draw({ id })).toThrow(expect.objectContaining({ code: 'invalid-option', place: 'id' }));
+      expect(() => draw({ id })).toThrow(expect.objectContaining({ code: 'invalid-option', path: 'id' }));
     });
 
     test('tells its series apart without colour', () => {
@@ -301,8 +301,8 @@ describe('a figure by itself', () => {
       () => rubOutPlane({ ...TEXT, points: [{ label: 'A', dL: 0, da: Number.NaN, db: 0 }] }),
     ],
     ['invalid-limit', 'limit', () => rubOutPlane({ ...TEXT, points: [{ label: 'A', dL: 0, da: 0, db: 0 }], limit: 0 })],
-  ])('refuses what it can’t draw: %s at %s', (code, place, draw) => {
-    expect(draw).toThrow(expect.objectContaining({ code, place }));
+  ])('refuses what it can’t draw: %s at %s', (code, path, draw) => {
+    expect(draw).toThrow(expect.objectContaining({ code, path }));
   });
 
   test(`draws every number inside its frame (seed ${SEED})`, () => {
@@ -366,7 +366,7 @@ test('the words can’t be changed from outside', () => {
   for (const list of lists) expect(Object.isFrozen(list)).toBe(true);
 });
 
-test('series take the style of their place: the reference first, then the trials', () => {
+test('series take the style of their path: the reference first, then the trials', () => {
   const packages = Array.from({ length: 9 }, (_, i) => ({ package: { id: `P${i}` }, isReference: i === 0 }));
   expect([...seriesStyles(packages).values()]).toEqual(packages.map((_, i) => styleAt(i)));
 });
@@ -388,9 +388,9 @@ test(`labels keep apart, in order, and inside where they fit (seed ${SEED})`, ()
         for (let k = 1; k < order.length; k++) {
           expect(placed[order[k]] - placed[order[k - 1]]).toBeGreaterThanOrEqual(12 - 1e-9);
         }
-        for (const place of placed) {
-          expect(place).toBeGreaterThanOrEqual(-1e-9);
-          expect(place).toBeLessThanOrEqual(200 + 1e-9);
+        for (const path of placed) {
+          expect(path).toBeGreaterThanOrEqual(-1e-9);
+          expect(path).toBeLessThanOrEqual(200 + 1e-9);
         }
       },
     ),

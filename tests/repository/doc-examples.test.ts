@@ -10,7 +10,7 @@ import * as publicApi from '../../src/index.js';
 const AsyncFunction = Object.getPrototypeOf(async () => {}).constructor;
 
 interface Example {
-  readonly place: string;
+  readonly path: string;
   readonly statements: string;
   readonly expression: string;
   readonly expected: string;
@@ -38,7 +38,7 @@ function examplesIn(file: string): Example[] {
       const at = code.lastIndexOf('//');
       const before = code.slice(0, at).trim().split('\n');
       examples.push({
-        place: `${file}: ${lines[0] ?? ''}`,
+        path: `${file}: ${lines[0] ?? ''}`,
         statements: before.slice(0, -1).join('\n'),
         expression: (before.at(-1) ?? '').replace(/;$/, ''),
         expected: code.slice(at + 2).trim(),
@@ -65,7 +65,7 @@ const examples = sourceFiles('src').flatMap(examplesIn);
 describe('doc examples', () => {
   test('are found', () => expect(examples.length).toBeGreaterThan(10));
 
-  test.each(examples)('$place', async ({ statements, expression, expected }) => {
+  test.each(examples)('$path', async ({ statements, expression, expected }) => {
     const code = `${statements}\nreturn (${expression});`;
     const fault = expected.match(/^throws ([a-z-]+)$/);
     if (fault) {

@@ -9,14 +9,14 @@ import * as publicApi from '../../src/index.js';
 const AsyncFunction = Object.getPrototypeOf(async () => {}).constructor;
 
 interface Block {
-  readonly place: string;
+  readonly path: string;
   readonly code: string;
 }
 
 function blocksIn(file: string): Block[] {
   const text = fs.readFileSync(file, 'utf8');
   return [...text.matchAll(/^```(?:js|ts)\n([\s\S]*?)^```$/gm)].map(([, code], i) => ({
-    place: `${file}, block ${i + 1}`,
+    path: `${file}, block ${i + 1}`,
     code,
   }));
 }
@@ -37,7 +37,7 @@ const blocks = FILES.flatMap(blocksIn);
 
 test('there are blocks to run', () => expect(blocks.length).toBeGreaterThanOrEqual(2 + 5));
 
-test.each(blocks)('$place prints what it says', async ({ code }) => {
+test.each(blocks)('$path prints what it says', async ({ code }) => {
   const printed: string[] = [];
   const console = { log: (...parts: unknown[]) => printed.push(parts.join(' ')) };
   const promised = [...code.matchAll(/\/\/ → (.*)$/gm)].map(([, text]) => text);

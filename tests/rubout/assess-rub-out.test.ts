@@ -18,8 +18,8 @@ const lab = (spectrum: Spectrum): Lab => labFromSpectrum(spectrum, viewing);
 describe('the strength change', () => {
   test('a pigment that was 10 % weaker by flocculation gains 1/0.9 on rubbing (arithmetic of Kubelka-Munk)', () => {
     const { strengthChange } = assessRubOut(tint(0.9), tint(1), { viewing, white: WHITE });
-    expect(strengthChange?.percent).toBeCloseTo(100 / 0.9 - 100, 9);
-    expect(strengthChange?.residual).toBeLessThan(1e-6);
+    expect(strengthChange?.changePercent).toBeCloseTo(100 / 0.9 - 100, 9);
+    expect(strengthChange?.residualDEab).toBeLessThan(1e-6);
     expect(strengthChange).toMatchObject({ approximate: false, at: '610 nm' });
   });
 
@@ -27,7 +27,7 @@ describe('the strength change', () => {
     const { strengthChange, readings } = assessRubOut(lab(tint(0.9)), lab(tint(1)), { viewing, white: lab(WHITE) });
     expect(readings).toBe('lab');
     expect(strengthChange?.approximate).toBe(true);
-    expect(strengthChange?.percent).toBeGreaterThan(5);
+    expect(strengthChange?.changePercent).toBeGreaterThan(5);
   });
 
   test('spectra that reflect nothing somewhere fall back on Lab and say so', () => {
@@ -36,7 +36,7 @@ describe('the strength change', () => {
     expect(result.strengthChange?.approximate).toBe(true);
     expect(result.diagnosis).toBe('coloured-pigment-flocculated');
     expect(result.warnings).toContainEqual(
-      expect.objectContaining({ code: 'no-strength-change', place: 'unrubbed area at 400 nm' }),
+      expect.objectContaining({ code: 'no-strength-change', path: 'unrubbed area at 400 nm' }),
     );
   });
 
@@ -188,7 +188,7 @@ describe('with the changes of the colorants given', () => {
     const colorantChanges = [change('Blue', 0.2), change('Yellow', 0.2)];
     expect(assessRubOut(spots(0.8, 1), spots(1, 1), { viewing, colorantChanges }).tint).toBe(several);
     expect(() => assessRubOut(tint(1), tint(1), { viewing, colorantChanges, tint: 'single-pigment' })).toThrow(
-      expect.objectContaining({ code: 'invalid-option', place: 'options.tint' }),
+      expect.objectContaining({ code: 'invalid-option', path: 'options.tint' }),
     );
   });
 
@@ -229,7 +229,7 @@ describe('one spot a side', () => {
   test('on one side only, the other side lends its scatter and a warning says so', () => {
     const { warnings, interval } = assessRubOut(spots(0.9), tint(1), { viewing });
     expect(interval?.basis).toBe('replicates');
-    expect(warnings).toContainEqual(expect.objectContaining({ code: 'scatter-borrowed', place: 'rubbed' }));
+    expect(warnings).toContainEqual(expect.objectContaining({ code: 'scatter-borrowed', path: 'rubbed' }));
   });
 
   test('copied readings are no replicates', () => {
@@ -328,8 +328,8 @@ describe('bad input', () => {
       'viewing of a',
       () => assessRubOut(reading('a', { viewing: D65_2 }), reading('b', { viewing: D65_2 }), { viewing }),
     ],
-  ])('%s at %s', (code, place, act) => {
-    expect(act).toThrow(expect.objectContaining({ code, place }));
+  ])('%s at %s', (code, path, act) => {
+    expect(act).toThrow(expect.objectContaining({ code, path }));
   });
 
   test('a condition that one reading states and another does not is no mismatch, whichever comes first', () => {

@@ -46,9 +46,9 @@ describe('before and after storage', () => {
   test.each([
     ['viewing of the stored rub-out', rubOut(1, { viewing: D65_2 })],
     ['limit of the stored rub-out', rubOut(1, { limit: 2 })],
-  ])('refuses another %s', (place, stored) => {
+  ])('refuses another %s', (path, stored) => {
     expect(() => compareStorage(rubOut(1), stored)).toThrow(
-      expect.objectContaining({ code: 'conditions-mismatch', place }),
+      expect.objectContaining({ code: 'conditions-mismatch', path }),
     );
   });
 });
@@ -99,14 +99,14 @@ describe('colorants by paints', () => {
   });
 
   test('bad input', () => {
-    expect(() => compatibilityMatrix([])).toThrow(expect.objectContaining({ code: 'empty', place: 'tests' }));
+    expect(() => compatibilityMatrix([])).toThrow(expect.objectContaining({ code: 'empty', path: 'tests' }));
     const twice = [cell('blue', 'acrylic', 1), cell('blue', 'acrylic', 1)];
     expect(() => compatibilityMatrix(twice)).toThrow(
-      expect.objectContaining({ code: 'invalid-option', place: 'tests[1]' }),
+      expect.objectContaining({ code: 'invalid-option', path: 'tests[1]' }),
     );
     const other = { colorant: 'blue', paint: 'lime', rubOut: rubOut(1, { viewing: D65_2 }) };
     expect(() => compatibilityMatrix([twice[0], other])).toThrow(
-      expect.objectContaining({ code: 'conditions-mismatch', place: 'viewing of blue in lime' }),
+      expect.objectContaining({ code: 'conditions-mismatch', path: 'viewing of blue in lime' }),
     );
   });
 });

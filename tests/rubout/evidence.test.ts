@@ -62,7 +62,7 @@ describe('the evidence of a rub-out', () => {
 });
 
 describe('the strength change', () => {
-  const change = { percent: -8, approximate: false, at: '610 nm', residual: 0.26 };
+  const change = { changePercent: -8, approximate: false, at: '610 nm', residualDEab: 0.26 };
 
   test('is told with its wavelength and what it leaves of the difference', () => {
     const found = { strengthChange: change };
@@ -70,7 +70,7 @@ describe('the strength change', () => {
       'The rubbed area is 8.0 % weaker at the absorption maximum, 610 nm.',
       'Brought to equal strength, ΔE*ab 0.26 of 1.30 would be left.',
     ]);
-    expect(figures(found).slice(2, 4)).toEqual([{ percent: -8 }, { residual: 0.26, dEab: 1.3, share: 0.2 }]);
+    expect(figures(found).slice(2, 4)).toEqual([{ changePercent: -8 }, { residualDEab: 0.26, dEab: 1.3, share: 0.2 }]);
   });
 
   test.each([
@@ -87,9 +87,9 @@ describe('the strength change', () => {
       'The rubbed area is 8.0 % (95 % interval 0.0 to 16.0 %) stronger in Y, from Lab values and so approximately, which is no proven change.',
     ],
   ])('is proven only where its interval %j leaves out zero', (range, statement) => {
-    const strengthChange = { percent: 8, approximate: true, at: 'Y', residual: 0, interval: range };
+    const strengthChange = { changePercent: 8, approximate: true, at: 'Y', residualDEab: 0, interval: range };
     expect(said({ strengthChange })[2]).toBe(statement);
-    expect(figures({ strengthChange })[2]).toEqual({ percent: 8, ...range });
+    expect(figures({ strengthChange })[2]).toEqual({ changePercent: 8, ...range });
   });
 
   test('below zero is told with true minus signs', () => {
@@ -103,8 +103,8 @@ describe('the strength change', () => {
 
   test('of no difference leaves no share, and zero counts as stronger', () => {
     const none = { ...FINDINGS.difference, dEab: 0 };
-    const found = { difference: none, strengthChange: { ...change, percent: 0, residual: 0 } };
-    expect(figures(found)[3]).toEqual({ residual: 0, dEab: 0, share: 0 });
+    const found = { difference: none, strengthChange: { ...change, changePercent: 0, residualDEab: 0 } };
+    expect(figures(found)[3]).toEqual({ residualDEab: 0, dEab: 0, share: 0 });
     expect(said(found)[2]).toMatch(/0\.0 % stronger/);
   });
 });

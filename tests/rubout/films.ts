@@ -8,7 +8,7 @@ export function filmOf(ratioAt: (nm: number) => number): Spectrum {
     const ratio = ratioAt(400 + 10 * i);
     return 1 + ratio - Math.sqrt(ratio * ratio + 2 * ratio);
   });
-  return createSpectrum({ start: 400, interval: 10, values, scale: 'fraction' });
+  return createSpectrum({ start: 400, step: 10, values, scale: 'fraction' });
 }
 
 export const blue = (nm: number) => 0.6 * Math.exp(-(((nm - 610) / 60) ** 2));

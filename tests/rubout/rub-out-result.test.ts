@@ -111,7 +111,7 @@ describe('the scatter of one reading', () => {
   test('is borrowed from the side that has spots, whichever it is', () => {
     const one = { L: 58, a: 0, b: 0 };
     const places = (result: ReturnType<typeof assessRubOut>) =>
-      result.warnings.filter(({ code }) => code === 'scatter-borrowed').map(({ place }) => place);
+      result.warnings.filter(({ code }) => code === 'scatter-borrowed').map(({ path }) => path);
     expect(places(assessRubOut(around(60, 0, 0, 0.1), one, { viewing }))).toEqual(['rubbed']);
     expect(places(assessRubOut(one, around(60, 0, 0, 0.1), { viewing }))).toEqual(['unrubbed']);
     expect(places(assessRubOut(around(60, 0, 0, 0.1), around(58, 0, 0, 0.1), { viewing }))).toEqual([]);
@@ -131,7 +131,7 @@ describe('the scatter of one reading', () => {
   test('of an area with copied readings is noted at that area only', () => {
     const copied = [tint(1), tint(1)];
     const noted = ({ warnings }: ReturnType<typeof assessRubOut>) =>
-      warnings.map(({ code, place }) => `${code} ${place}`);
+      warnings.map(({ code, path }) => `${code} ${path}`);
     expect(noted(assessRubOut(copied, spots(0.9), { viewing }))).toEqual(['replicates-identical unrubbed']);
     expect(noted(assessRubOut(spots(0.9), copied, { viewing }))).toEqual(['replicates-identical rubbed']);
     expect(noted(assessRubOut(tint(1), tint(0.9), { viewing }))).toEqual([]);
@@ -209,7 +209,7 @@ describe('how sure a diagnosis is', () => {
     });
   });
 
-  test('an uneven film is seen, so it is proven, and says nothing of flocculation', () => {
+  test('an uneven film is received, so it is proven, and says nothing of flocculation', () => {
     const result = assessRubOut(around(60, -8, -34, 0.9), around(59.5, -8, -34, 0.1), { viewing });
     expect(result).toMatchObject({ diagnosis: 'uneven-film', certainty: 'proven' });
     expect(result.flocculated).toBeUndefined();
@@ -248,7 +248,7 @@ describe('how sure a diagnosis is', () => {
       { viewing, thresholds: { shadeShare: 2 } },
     );
     expect(result).toMatchObject({ diagnosis: 'coloured-pigment-flocculated', certainty: 'indicated' });
-    expect(result.strengthChange?.percent).toBeCloseTo(0, 9);
+    expect(result.strengthChange?.changePercent).toBeCloseTo(0, 9);
   });
 
   test('an exchange of pigments needs no strength to be proven', () => {
@@ -258,7 +258,7 @@ describe('how sure a diagnosis is', () => {
       { viewing, tint: 'several-pigments' },
     );
     expect(result).toMatchObject({ diagnosis: 'pigments-separated', certainty: 'proven' });
-    expect(result.strengthChange?.percent).toBeCloseTo(0, 9);
+    expect(result.strengthChange?.changePercent).toBeCloseTo(0, 9);
   });
 
   test('a film is uneven from the line on, on either side', () => {
@@ -286,7 +286,7 @@ describe('a rubbed area whose spots differ', () => {
       {
         code: 'rubbed-uneven',
         message: 'The spots of the rubbed area lie ΔE*ab 0.50 from their mean: it was rubbed unevenly.',
-        place: 'rubbed',
+        path: 'rubbed',
       },
     ]);
     expect(result.next.join(' ')).toMatch(/evenly/);
@@ -308,13 +308,13 @@ test('spectra decide the direction where both areas have them, not their Lab val
 
 test.each(['limit', 'repeatability'])('an endless %s is refused', (name) => {
   expect(() => assessRubOut(tint(1), tint(1), { viewing, [name]: Number.POSITIVE_INFINITY })).toThrow(
-    expect.objectContaining({ place: `options.${name}` }),
+    expect.objectContaining({ path: `options.${name}` }),
   );
 });
 
 test('a tint that is neither is refused', () => {
   expect(() => assessRubOut(tint(1), tint(1), { viewing, tint: 'many' as 'several-pigments' })).toThrow(
-    expect.objectContaining({ code: 'invalid-option', place: 'options.tint' }),
+    expect.objectContaining({ code: 'invalid-option', path: 'options.tint' }),
   );
 });
 
@@ -392,13 +392,17 @@ describe('the movement of a colorant', () => {
     [0.1, Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY],
   ])('by %d is refused with an interval from %d to %d', (relative, low, high) => {
     expect(() => movementOf(change(relative, low, high))).toThrow(
-      expect.objectContaining({ code: 'invalid-interval', place: 'interval of the change of Blue', seen: [low, high] }),
+      expect.objectContaining({
+        code: 'invalid-interval',
+        path: 'interval of the change of Blue',
+        received: [low, high],
+      }),
     );
   });
 
   test('that is no number is refused by name', () => {
     expect(() => movementOf({ name: 'Blue', relative: Number.NaN })).toThrow(
-      expect.objectContaining({ code: 'not-finite', place: 'change of Blue' }),
+      expect.objectContaining({ code: 'not-finite', path: 'change of Blue' }),
     );
   });
 });

@@ -72,12 +72,12 @@ describe('criteria without an answer', () => {
 });
 
 test('faults of the readings and options are not taken for a missing answer', () => {
-  const shorter = reduction(blue, 1, { grid: { start: 400, interval: 10, count: 31 } });
+  const shorter = reduction(blue, 1, { grid: { start: 400, step: 10, count: 31 } });
   expect(() => compareStrengthCriteria(reference, shorter, options)).toThrow(
-    expect.objectContaining({ code: 'grid-mismatch', place: 'trial' }),
+    expect.objectContaining({ code: 'grid-mismatch', path: 'trial' }),
   );
   expect(() => compareStrengthCriteria(reference, reference, { ...options, shadeThreshold: 0 })).toThrow(
-    expect.objectContaining({ code: 'invalid-option', place: 'options.shadeThreshold' }),
+    expect.objectContaining({ code: 'invalid-option', path: 'options.shadeThreshold' }),
   );
 });
 

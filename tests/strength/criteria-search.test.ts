@@ -84,13 +84,13 @@ describe('the factors that are looked at', () => {
     // 0.02 / (0.045 - 1 % of 0.5) is 0.5
     const ended: Dilution = { ...GREY, white: even(0.02), trial };
     for (const factor of [1e-3, 1, 1e3]) expect(() => assertReachable(GREY, factor)).not.toThrow();
-    for (const [dilution, factor, place] of [
+    for (const [dilution, factor, path] of [
       [GREY, 0.99e-3, 'trial'],
       [GREY, 1.01e3, 'trial'],
       [ended, 0.99e-3, 'trial'],
       [ended, 0.51, 'trial at 480 nm'],
     ] as const) {
-      expect(() => assertReachable(dilution, factor)).toThrow(expect.objectContaining({ code: 'no-solution', place }));
+      expect(() => assertReachable(dilution, factor)).toThrow(expect.objectContaining({ code: 'no-solution', path }));
     }
   });
 });
@@ -189,7 +189,7 @@ describe('the smallest difference', () => {
     expect(difference(1e-3)).toBeLessThan(difference(0.0542));
     expect(difference(1e3)).toBeGreaterThan(difference(0.0542));
     expect(() => solveSmallestDifference(dilution)).toThrow(
-      expect.objectContaining({ code: 'no-solution', place: 'trial' }),
+      expect.objectContaining({ code: 'no-solution', path: 'trial' }),
     );
   });
 
@@ -246,12 +246,10 @@ describe('notes on the shape of an absorption', () => {
     ['a small colorant has a small limit', 1e-3, [-1.1e-12], '480 nm'],
     ['of the bands darker than the white the worst is named', 1, [-0.1, -0.2, -0.1], '490 nm'],
     ['of equally dark ones the first', 1, [-0.1, -0.1], '480 nm'],
-  ])('a darker white: %s', (_, largest, negative, place) => {
+  ])('a darker white: %s', (_, largest, negative, path) => {
     const added = even(largest);
     added.set(negative, 10);
-    expect(noteDarkerWhite(added, bands, 'trial').map((note) => note.place)).toEqual(
-      place ? [`trial at ${place}`] : [],
-    );
+    expect(noteDarkerWhite(added, bands, 'trial').map((note) => note.path)).toEqual(path ? [`trial at ${path}`] : []);
   });
 });
 
@@ -265,10 +263,10 @@ describe('names of bands', () => {
 
   test('the range of absorption maximum and sum is 400 to 700 nm, both included', () => {
     expect([bands.nameOf(bands.first), bands.nameOf(bands.last)]).toEqual(['400 nm', '700 nm']);
-    const own = spectralBands(D65_10, { start: 450, interval: 20, count: 11 });
+    const own = spectralBands(D65_10, { start: 450, step: 20, count: 11 });
     expect([own.first, own.last]).toEqual([0, 10]);
-    expect(() => spectralBands(D65_10, { start: 720, interval: 10, count: 5 })).toThrow(
-      expect.objectContaining({ code: 'grid-invalid', place: 'grid.start' }),
+    expect(() => spectralBands(D65_10, { start: 720, step: 10, count: 5 })).toThrow(
+      expect.objectContaining({ code: 'grid-invalid', path: 'grid.start' }),
     );
   });
 });

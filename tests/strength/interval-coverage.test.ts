@@ -28,7 +28,7 @@ function* studies(readings: number, seed: number, spread: () => number): Generat
     const reading = (amount: number) => {
       const [offset, tilt] = [normal() * noise, normal() * noise];
       const shift = (wavelength: number) => offset + (tilt * (wavelength - 550)) / 300 + 0.3 * noise * normal();
-      return reduction(COLORANT, amount, { surface, shift, grid: { start: 400, interval: 10, count: 31 } });
+      return reduction(COLORANT, amount, { surface, shift, grid: { start: 400, step: 10, count: 31 } });
     };
     const scatter = spread() * between(0.005, 0.015);
     const side = (amount: number, deviation: number) =>

@@ -7,8 +7,8 @@ import {
   D65_10,
   labFromSpectrum,
   type Spectrum,
-  tristimulus,
   whitePoint,
+  xyzFromSpectrum,
 } from '../../src/colorimetry/index.js';
 import {
   internalReflectance,
@@ -95,7 +95,7 @@ describe('a trial of another shade: each criterion solves its own equation', () 
   test('absorption maximum: K/S equal where the reference absorbs most', () => {
     const { matched, wavelength, residual } = solve('absorption-maximum');
     expect(wavelength).toBe(610);
-    const at = (610 - GRID.start) / GRID.interval;
+    const at = (610 - GRID.start) / GRID.step;
     expect(matched.values[at]).toBeCloseTo(reference.values[at], 12);
     expect(residual.dE2000).toBeGreaterThan(0.5);
   });
@@ -109,7 +109,7 @@ describe('a trial of another shade: each criterion solves its own equation', () 
     // A spectrum of zeros with a single one reads the weight of that wavelength out of the tristimulus values.
     const weights = Array.from({ length: GRID.count }, (_, i) => {
       const values = Array.from({ length: GRID.count }, (_, j) => (i === j ? 1 : 0));
-      const { X, Y, Z } = tristimulus(createSpectrum({ start: 380, interval: 10, values, scale: 'fraction' }), D65_10);
+      const { X, Y, Z } = xyzFromSpectrum(createSpectrum({ start: 380, step: 10, values, scale: 'fraction' }), D65_10);
       return X + Y + Z;
     });
     const weighted = (values: readonly number[]) => sum(values.map((value, i) => value * weights[i]));
@@ -118,16 +118,16 @@ describe('a trial of another shade: each criterion solves its own equation', () 
 
   test('tristimulus Y: equal', () => {
     const result = solve('tristimulus-y');
-    expect(tristimulus(result.matched, D65_10).Y).toBeCloseTo(tristimulus(reference, D65_10).Y, 11);
+    expect(xyzFromSpectrum(result.matched, D65_10).Y).toBeCloseTo(xyzFromSpectrum(reference, D65_10).Y, 11);
     expect(result.tristimulus).toBe('Y');
   });
 
   test('lowest tristimulus value: the one lowest relative to the white point, equal', () => {
     const result = solve('lowest-tristimulus');
-    const [xyz, point] = [tristimulus(reference, D65_10), whitePoint(D65_10)];
+    const [xyz, point] = [xyzFromSpectrum(reference, D65_10), whitePoint(D65_10)];
     expect(xyz.X / point.X).toBeLessThan(Math.min(xyz.Y / point.Y, xyz.Z / point.Z));
     expect(result.tristimulus).toBe('X');
-    expect(tristimulus(result.matched, D65_10).X).toBeCloseTo(xyz.X, 11);
+    expect(xyzFromSpectrum(result.matched, D65_10).X).toBeCloseTo(xyz.X, 11);
   });
 
   test("smallest difference: no other amount is closer by culori's CIEDE2000", () => {
@@ -218,12 +218,12 @@ describe('amounts', () => {
     ['reference', 'white', -1],
     ['trial', 'colorant', Number.NaN],
     ['trial', 'white', 0],
-  ] as const)('%s.%s of %d is refused', (side, part, seen) => {
-    const wrong = { ...amounts, [side]: { ...amounts[side], [part]: seen } };
+  ] as const)('%s.%s of %d is refused', (side, part, received) => {
+    const wrong = { ...amounts, [side]: { ...amounts[side], [part]: received } };
     const spectrum = reduction(blue, 1);
     expect(() =>
       relativeTintingStrength(spectrum, spectrum, { criterion: 'tristimulus-y', viewing: D65_10, amounts: wrong }),
-    ).toThrow(expect.objectContaining({ code: 'invalid-option', place: `options.amounts.${side}.${part}`, seen }));
+    ).toThrow(expect.objectContaining({ code: 'invalid-option', path: `options.amounts.${side}.${part}`, received }));
   });
 });
 

@@ -60,8 +60,8 @@ test.each([
   ['level', 0],
   ['power', 0.4],
   ['power', 1],
-])('%s of %d is refused', (name, seen) => {
-  expect(() => replicatesNeeded({ standardDeviation: 1, difference: 1, [name]: seen })).toThrow(
-    expect.objectContaining({ code: 'invalid-option', place: `options.${name}`, seen }),
+])('%s of %d is refused', (name, received) => {
+  expect(() => replicatesNeeded({ standardDeviation: 1, difference: 1, [name]: received })).toThrow(
+    expect.objectContaining({ code: 'invalid-option', path: `options.${name}`, received }),
   );
 });

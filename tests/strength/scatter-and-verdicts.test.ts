@@ -17,7 +17,7 @@ const codesOf = (first: readonly number[], second: readonly number[]) =>
     first.map((amount) => reduction(blue, amount)),
     second.map((amount) => reduction(blue, amount)),
     options,
-  ).warnings.map(({ code, place }) => `${code} ${place}`);
+  ).warnings.map(({ code, path }) => `${code} ${path}`);
 
 describe('what is said of replicates', () => {
   test('is nothing where both sides have real ones', () => {
@@ -91,7 +91,7 @@ describe('the comparison of criteria', () => {
         ...options,
         shadeThreshold: Number.POSITIVE_INFINITY,
       }),
-    ).toThrow(expect.objectContaining({ code: 'invalid-option', place: 'options.shadeThreshold' }));
+    ).toThrow(expect.objectContaining({ code: 'invalid-option', path: 'options.shadeThreshold' }));
   });
 });
 
@@ -111,20 +111,20 @@ describe('ends of what is allowed', () => {
       replicatesNeeded({ standardDeviation: 1, difference: 1, power: 0.8 }),
     );
     expect(() => replicatesNeeded({ standardDeviation: 1, difference: 1, power: 0.49 })).toThrow(
-      expect.objectContaining({ place: 'options.power' }),
+      expect.objectContaining({ path: 'options.power' }),
     );
   });
 
   test.each(['standardDeviation', 'difference'])('an endless %s is refused', (name) => {
     const given = { standardDeviation: 1, difference: 1, [name]: Number.POSITIVE_INFINITY };
-    expect(() => replicatesNeeded(given)).toThrow(expect.objectContaining({ place: `options.${name}` }));
+    expect(() => replicatesNeeded(given)).toThrow(expect.objectContaining({ path: `options.${name}` }));
   });
 
   test.each(['colorant', 'white'])('an endless amount of %s is refused', (name) => {
     const usual = { colorant: 1, white: 10 };
     const amounts = { reference: { ...usual, [name]: Number.POSITIVE_INFINITY }, trial: usual };
     expect(() => relativeTintingStrength(reduction(blue, 1), reduction(blue, 1), { ...options, amounts })).toThrow(
-      expect.objectContaining({ place: `options.amounts.reference.${name}` }),
+      expect.objectContaining({ path: `options.amounts.reference.${name}` }),
     );
   });
 });

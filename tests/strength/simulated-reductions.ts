@@ -3,7 +3,7 @@ import { measuredReflectance, reflectanceFromKOverS, type Surface } from '../../
 
 // Invented colorants: K/S that one amount adds to the white base, as a bell over wavelength (nm) on a flat ground.
 
-export const GRID: Grid = { start: 380, interval: 10, count: 36 };
+export const GRID: Grid = { start: 380, step: 10, count: 36 };
 export const PAINT_SURFACE: Surface = { external: 0.04, internal: 0.6, specular: 'included' };
 
 export type Curve = (wavelength: number) => number;
@@ -41,13 +41,13 @@ export function reduction(
     shift?: Curve;
   } = {},
 ): Spectrum {
-  const { start, interval, count } = grid;
+  const { start, step, count } = grid;
   const values = Array.from({ length: count }, (_, i) => {
-    const wavelength = start + i * interval;
+    const wavelength = start + i * step;
     const internal = reflectanceFromKOverS(white(wavelength) + amount * colorant(wavelength));
     return (surface ? measuredReflectance(internal, surface) : internal) + shift(wavelength);
   });
-  return createSpectrum({ start, interval, values, scale: 'fraction' });
+  return createSpectrum({ start, step, values, scale: 'fraction' });
 }
 
 /** Uniform random numbers from 0 to 1 (mulberry32). */

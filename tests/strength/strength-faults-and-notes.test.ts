@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { createSpectrum, D65_10, meanSpectrum, type Spectrum, tristimulus } from '../../src/colorimetry/index.js';
+import { createSpectrum, D65_10, meanSpectrum, type Spectrum, xyzFromSpectrum } from '../../src/colorimetry/index.js';
 import {
   relativeTintingStrength,
   STRENGTH_CRITERIA,
@@ -16,8 +16,8 @@ const strengthOf = (
 ) => relativeTintingStrength(reference, trial, { criterion: 'absorption-maximum', viewing: D65_10, ...options });
 const codesOf = (...parameters: Parameters<typeof strengthOf>) =>
   strengthOf(...parameters).warnings.map(({ code }) => code);
-const fault = (code: string, place: string | RegExp) =>
-  expect.objectContaining({ code, place: typeof place === 'string' ? place : expect.stringMatching(place) });
+const fault = (code: string, path: string | RegExp) =>
+  expect.objectContaining({ code, path: typeof path === 'string' ? path : expect.stringMatching(path) });
 
 const blue = COLORANTS.blue;
 const white = reduction(blue, 0);
@@ -26,8 +26,8 @@ const trial = reduction(blue, 1.2);
 const spectrumOf = (curve: Curve, grid = GRID) =>
   createSpectrum({
     start: grid.start,
-    interval: grid.interval,
-    values: Array.from({ length: grid.count }, (_, i) => curve(grid.start + i * grid.interval)),
+    step: grid.step,
+    values: Array.from({ length: grid.count }, (_, i) => curve(grid.start + i * grid.step)),
     scale: 'fraction',
   });
 
@@ -66,7 +66,7 @@ describe('readings that have no K/S', () => {
 });
 
 describe('what belongs together', () => {
-  const shorter = reduction(blue, 1, { grid: { start: 400, interval: 10, count: 31 } });
+  const shorter = reduction(blue, 1, { grid: { start: 400, step: 10, count: 31 } });
 
   test.each([
     ['trial', () => strengthOf(reference, shorter)],
@@ -74,8 +74,8 @@ describe('what belongs together', () => {
     ['reference[1]', () => strengthOf([reference, shorter], trial)],
     ['white', () => strengthOf(reference, trial, { white: shorter })],
     ['readings[1]', () => meanSpectrum([reference, shorter])],
-  ])('%s on another grid is refused', (place, run) => {
-    expect(run).toThrow(fault('grid-mismatch', place));
+  ])('%s on another grid is refused', (path, run) => {
+    expect(run).toThrow(fault('grid-mismatch', path));
   });
 
   test.each([
@@ -83,12 +83,12 @@ describe('what belongs together', () => {
     ['trial', () => strengthOf(reference, [])],
     ['white', () => strengthOf(reference, trial, { white: [] })],
     ['readings', () => meanSpectrum([])],
-  ])('an empty %s is refused', (place, run) => {
-    expect(run).toThrow(fault('empty', place));
+  ])('an empty %s is refused', (path, run) => {
+    expect(run).toThrow(fault('empty', path));
   });
 
   test('a grid without readings between 400 and 700 nm', () => {
-    const infrared = reduction(blue, 1, { grid: { start: 710, interval: 10, count: 5 } });
+    const infrared = reduction(blue, 1, { grid: { start: 710, step: 10, count: 5 } });
     expect(() => strengthOf(infrared, infrared)).toThrow(fault('grid-invalid', 'grid.start'));
   });
 });
@@ -99,8 +99,8 @@ describe('options', () => {
     [{ repeatability: 0 }, 'options.repeatability'],
     [{ margin: -1 }, 'options.margin'],
     [{ surface: { ...PAINT_SURFACE, external: 2 } }, 'surface.external'],
-  ])('%o is refused', (options: Options, place) => {
-    expect(() => strengthOf(reference, trial, options)).toThrow(fault('invalid-option', place));
+  ])('%o is refused', (options: Options, path) => {
+    expect(() => strengthOf(reference, trial, options)).toThrow(fault('invalid-option', path));
   });
 });
 
@@ -123,16 +123,16 @@ describe('no answer', () => {
     ['lowest-tristimulus', 'no-solution', 'X of the trial'],
     ['tristimulus-y', 'no-solution', 'Y of the trial'],
     ['smallest-difference', 'no-solution', 'trial'],
-  ] as const)('%s: a trial without colorant', (criterion, code, place) => {
-    expect(() => strengthOf(reference, white, { white, criterion })).toThrow(fault(code, place));
+  ] as const)('%s: a trial without colorant', (criterion, code, path) => {
+    expect(() => strengthOf(reference, white, { white, criterion })).toThrow(fault(code, path));
   });
 
   test('the tristimulus value of a trial that cannot reach the reference is told as measured', () => {
-    const { Y } = tristimulus(white, D65_10);
+    const { Y } = xyzFromSpectrum(white, D65_10);
     // its first eleven digits; the last ones are rounding
-    const seen = expect.stringMatching(new RegExp(`^${String(Y).slice(0, 12)}\\d* as measured$`));
+    const received = expect.stringMatching(new RegExp(`^${String(Y).slice(0, 12)}\\d* as measured$`));
     expect(() => strengthOf(reference, white, { white, criterion: 'tristimulus-y' })).toThrow(
-      expect.objectContaining({ code: 'no-solution', seen }),
+      expect.objectContaining({ code: 'no-solution', received }),
     );
   });
 
@@ -170,7 +170,7 @@ describe('notes', () => {
     const reference = reduction(COLORANTS.blue, 1);
     const trial = reduction(COLORANTS.blue, 1, { shift: spike });
     const { warnings } = relativeTintingStrength(reference, trial, { criterion: 'tristimulus-y', viewing: D65_10 });
-    expect(warnings).toContainEqual(expect.objectContaining({ code: 'narrow-features', place: 'trial at 560 nm' }));
+    expect(warnings).toContainEqual(expect.objectContaining({ code: 'narrow-features', path: 'trial at 560 nm' }));
   });
 
   test('white base darker than the reduction', () => {
@@ -179,7 +179,7 @@ describe('notes', () => {
     const result = strengthOf(reduction(blue, 1, { white: base }), reduction(bleached, 1, { white: base }), {
       white: reduction(blue, 0, { white: base }),
     });
-    expect(result.warnings).toContainEqual(expect.objectContaining({ code: 'white-darker', place: 'trial at 450 nm' }));
+    expect(result.warnings).toContainEqual(expect.objectContaining({ code: 'white-darker', path: 'trial at 450 nm' }));
     expect(result.percent).toBeCloseTo(100, 6);
   });
 
@@ -196,7 +196,7 @@ describe('notes', () => {
     });
     expect(result.percent).toBeCloseTo(50, 6);
     expect(result.warnings).toContainEqual(
-      expect.objectContaining({ code: 'negative-absorption', place: 'trial at 700 nm' }),
+      expect.objectContaining({ code: 'negative-absorption', path: 'trial at 700 nm' }),
     );
     expect(result.matched.values.at(-3)).toBe(1);
   });
@@ -213,7 +213,7 @@ describe('notes', () => {
     const violet = bell(380, 60, 1, 0.01);
     const { warnings, wavelength } = strengthOf(reduction(violet, 1), reduction(violet, 1.2), { white });
     expect(wavelength).toBe(400);
-    expect(warnings).toContainEqual(expect.objectContaining({ code: 'absorption-maximum-at-end', place: '400 nm' }));
+    expect(warnings).toContainEqual(expect.objectContaining({ code: 'absorption-maximum-at-end', path: '400 nm' }));
   });
 
   test.each(['absorption-maximum', 'kubelka-munk-sum', 'weighted-sum'] as const)(
@@ -221,7 +221,7 @@ describe('notes', () => {
     (criterion) => {
       const notes = (first: number, second: number) =>
         strengthOf(reduction(blue, first), reduction(blue, second), { white, criterion }).warnings.map(
-          ({ code, place }) => `${code} ${place}`,
+          ({ code, path }) => `${code} ${path}`,
         );
       expect(notes(60, 70)).toEqual([
         'absorption-saturated reference at 610 nm',
@@ -252,7 +252,7 @@ describe('notes', () => {
     expect(roots).toHaveLength(2);
     for (const root of roots) {
       const matched = reduction(odd, root, made);
-      expect(tristimulus(matched, D65_10).Y).toBeCloseTo(tristimulus(target, D65_10).Y, 10);
+      expect(xyzFromSpectrum(matched, D65_10).Y).toBeCloseTo(xyzFromSpectrum(target, D65_10).Y, 10);
     }
     // The smaller one is the reference's own depth; the larger one is another colour altogether.
     expect(factor).toBe(Math.min(...roots));
@@ -276,7 +276,7 @@ describe('notes', () => {
   });
 
   test('a range that stops short of 400 to 700 nm', () => {
-    const grid = { start: 460, interval: 10, count: 20 };
+    const grid = { start: 460, step: 10, count: 20 };
     const made = { grid };
     const codes = codesOf(reduction(blue, 1, made), reduction(blue, 1.2, made), { white: reduction(blue, 0, made) });
     expect(codes).toContain('range-cut-short');

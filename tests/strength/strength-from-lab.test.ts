@@ -97,18 +97,18 @@ describe('refused', () => {
     ['a colour no surface has', { L: 20, a: 0, b: 90 }, 'reflectance-out-of-range', 'trial at Z'],
     ['brighter than white', { L: 104, a: 0, b: 0 }, 'reflectance-out-of-range', /trial at [XYZ]/],
     ['no number', { L: Number.NaN, a: 0, b: 0 }, 'not-finite', /L$/],
-  ] as const)('%s', (_, trial, code, place) => {
-    const at = typeof place === 'string' ? place : expect.stringMatching(place);
-    expect(() => run(trial)).toThrow(expect.objectContaining({ code, place: at }));
+  ] as const)('%s', (_, trial, code, path) => {
+    const at = typeof path === 'string' ? path : expect.stringMatching(path);
+    expect(() => run(trial)).toThrow(expect.objectContaining({ code, path: at }));
   });
 
   test('an empty side, an unknown criterion, a wrong surface', () => {
-    expect(() => run([])).toThrow(expect.objectContaining({ code: 'empty', place: 'trial' }));
+    expect(() => run([])).toThrow(expect.objectContaining({ code: 'empty', path: 'trial' }));
     expect(() => run(good, { criterion: 'depth' })).toThrow(
-      expect.objectContaining({ code: 'invalid-option', place: 'options.criterion' }),
+      expect.objectContaining({ code: 'invalid-option', path: 'options.criterion' }),
     );
     expect(() => run(good, { surface: { ...PAINT_SURFACE, internal: 1 } })).toThrow(
-      expect.objectContaining({ code: 'invalid-option', place: 'surface.internal' }),
+      expect.objectContaining({ code: 'invalid-option', path: 'surface.internal' }),
     );
   });
 });

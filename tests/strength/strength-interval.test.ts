@@ -58,9 +58,9 @@ describe('from replicates, by hand', () => {
     const result = strengthOf(three, [1.1]);
     expect(result.interval?.degreesOfFreedom).toBeCloseTo(2, 10);
     expect((result.interval?.standardDeviation ?? 0) / (110 * d * Math.sqrt(4 / 3))).toBeCloseTo(1, 3);
-    expect(result.warnings).toContainEqual(expect.objectContaining({ code: 'scatter-borrowed', place: 'trial' }));
+    expect(result.warnings).toContainEqual(expect.objectContaining({ code: 'scatter-borrowed', path: 'trial' }));
     expect(strengthOf([1], three).warnings).toContainEqual(
-      expect.objectContaining({ code: 'scatter-borrowed', place: 'reference' }),
+      expect.objectContaining({ code: 'scatter-borrowed', path: 'reference' }),
     );
   });
 
@@ -110,14 +110,14 @@ describe('from replicates, by hand', () => {
     ['weighted-sum', 'weighted sum of the reference'],
     ['lowest-tristimulus', 'X of the reference'],
     ['tristimulus-y', 'Y of the reference'],
-  ] as const)('%s: where the white was read among the references, that is named', (criterion, place) => {
+  ] as const)('%s: where the white was read among the references, that is named', (criterion, path) => {
     const perfect = (amount: number) => reduction(blue, amount, { white: () => 0 });
     const { warnings } = relativeTintingStrength([perfect(1), perfect(0)], [perfect(0.5), perfect(0.6)], {
       criterion,
       viewing: D65_10,
       white: perfect(0),
     });
-    expect(warnings).toContainEqual(expect.objectContaining({ code: 'no-interval', place }));
+    expect(warnings).toContainEqual(expect.objectContaining({ code: 'no-interval', path }));
   });
 });
 

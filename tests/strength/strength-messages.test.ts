@@ -13,7 +13,7 @@ const strengthOf = (
   options: Partial<StrengthOptions> = {},
 ) => relativeTintingStrength(reference, trial, { criterion: 'absorption-maximum', viewing: D65_10, ...options });
 const flat = (value: number, start = 400, count = 31) =>
-  createSpectrum({ start, interval: 10, values: Array(count).fill(value), scale: 'fraction' });
+  createSpectrum({ start, step: 10, values: Array(count).fill(value), scale: 'fraction' });
 const noteOf = ({ warnings }: ReturnType<typeof strengthOf>, code: string) =>
   warnings.find((warning) => warning.code === code)?.message;
 
@@ -54,7 +54,7 @@ describe('a reading at the end of what can be read', () => {
 
 test('a reference that absorbs nearly evenly is said to, with the share of its least absorption', () => {
   const nearly: Curve = (wavelength) => (wavelength < 500 ? 0.46 : 0.5);
-  const grid = { start: 400, interval: 10, count: 31 };
+  const grid = { start: 400, step: 10, count: 31 };
   const result = strengthOf(
     reduction(nearly, 1, { grid, white: () => 0.01 }),
     reduction(nearly, 1.2, { grid, white: () => 0.01 }),
@@ -72,7 +72,7 @@ test('the maximum at the red end is noted too, and the end itself is looked at',
   const result = strengthOf(reduction(red, 1), reduction(red, 1.2), { white });
   expect(result.wavelength).toBe(700);
   expect(result.warnings).toContainEqual(
-    expect.objectContaining({ code: 'absorption-maximum-at-end', place: '700 nm' }),
+    expect.objectContaining({ code: 'absorption-maximum-at-end', path: '700 nm' }),
   );
 });
 
@@ -90,7 +90,7 @@ describe('a white that is darker than a reduction', () => {
       white: reduction(blue, 0, made),
     });
     const note = result.warnings.find(({ code }) => code === 'white-darker');
-    expect(note?.place).toBe('trial at 460 nm');
+    expect(note?.path).toBe('trial at 460 nm');
     expect(note?.message).toContain('in 3 of 36 bands (450 nm to 460 nm, 500 nm)');
     // 0.08 of 0.8
     expect(note?.message).toContain('the largest is 10 % of its maximum');
@@ -105,7 +105,7 @@ describe('a white that is darker than a reduction', () => {
 
 describe('a reading brighter than a film can be', () => {
   const startingAt = (first: number) =>
-    createSpectrum({ start: 400, interval: 10, values: [first, ...Array(30).fill(0.4)], scale: 'fraction' });
+    createSpectrum({ start: 400, step: 10, values: [first, ...Array(30).fill(0.4)], scale: 'fraction' });
   const bright = startingAt(1.05);
 
   test('is refused with its place and a way to mend it', () => {
@@ -186,12 +186,12 @@ describe('readings in different specular modes', () => {
 
 describe('the range that the criterion looks at', () => {
   const codes = (start: number, count: number, criterion: StrengthOptions['criterion'] = 'absorption-maximum') => {
-    const grid = { start, interval: 10, count };
+    const grid = { start, step: 10, count };
     const made = { grid };
     return strengthOf(reduction(blue, 1, made), reduction(blue, 1.2, made), {
       white: reduction(blue, 0, made),
       criterion,
-    }).warnings.map(({ code, place }) => `${code} ${place}`);
+    }).warnings.map(({ code, path }) => `${code} ${path}`);
   };
 
   test.each([
@@ -242,6 +242,6 @@ describe('a result', () => {
 
 test.each(['repeatability', 'margin'])('an endless %s is refused', (name) => {
   expect(() => strengthOf(flat(0.3), flat(0.25), { [name]: Number.POSITIVE_INFINITY })).toThrow(
-    expect.objectContaining({ code: 'invalid-option', place: `options.${name}` }),
+    expect.objectContaining({ code: 'invalid-option', path: `options.${name}` }),
   );
 });

@@ -27,8 +27,8 @@ test('readings that two rules claim are listed and refused', () => {
   expect(() => assignReadings(study, measurements)).toThrowError(
     expect.objectContaining({
       code: 'reading-claimed-twice',
-      seen: ['W A rubbed 1'],
-      place: 'readings[1] and readings[2]',
+      received: ['W A rubbed 1'],
+      path: 'readings[1] and readings[2]',
     }),
   );
 });
@@ -37,7 +37,7 @@ test('a name or pattern that no reading has is refused, saying what there is', (
   for (const rule of [{ names: ['W B 1'] }, { pattern: 'tile {replicate}' }]) {
     const study = { ...STUDY, readings: [...STUDY.readings, { ...rule, paint: 'W', package: 'R' }] };
     expect(() => assignReadings(study, measurements)).toThrowError(
-      expect.objectContaining({ code: 'unknown-sample', mend: expect.stringContaining('W white 1') }),
+      expect.objectContaining({ code: 'unknown-sample', hint: expect.stringContaining('W white 1') }),
     );
   }
 });
@@ -45,14 +45,14 @@ test('a name or pattern that no reading has is refused, saying what there is', (
 test('one unknown name among known ones is refused too', () => {
   const readings = [{ names: ['W R unrubbed 1', 'W R unrubbed 9'], paint: 'W', package: 'R' }];
   expect(() => assignReadings({ ...STUDY, readings }, measurements)).toThrowError(
-    expect.objectContaining({ code: 'unknown-sample', seen: 'W R unrubbed 9' }),
+    expect.objectContaining({ code: 'unknown-sample', received: 'W R unrubbed 9' }),
   );
 });
 
 test('a reading without a spectrum is refused by name', () => {
   const lab = { name: 'W A unrubbed 2', lab: { L: 50, a: 0, b: 0 }, conditions: {}, fields: {} };
   expect(() => assignReadings(STUDY, [...measurements, lab])).toThrowError(
-    expect.objectContaining({ code: 'kinds-mixed', place: 'measurement "W A unrubbed 2"' }),
+    expect.objectContaining({ code: 'kinds-mixed', path: 'measurement "W A unrubbed 2"' }),
   );
 });
 

@@ -72,7 +72,7 @@ test('a package that was not read in one paint stays undecided', async () => {
   const both = [...readings({ R: [0.5, 0.5], A: [0.56, 0.56] }, 6), ...readings({ R: [0.5, 0.5] }, 7, 'E')];
   const result = await evaluateStudy(study, both);
   expect(result.ranking.undecided).toEqual(['A']);
-  expect(result.warnings).toContainEqual(expect.objectContaining({ code: 'not-read', place: 'A in E' }));
+  expect(result.warnings).toContainEqual(expect.objectContaining({ code: 'not-read', path: 'A in E' }));
 });
 
 test('supplied figures are judged like computed ones, exact where no uncertainty is given', async () => {
@@ -111,13 +111,13 @@ test('a criterion on a quantity that nobody measured is refused', async () => {
   const study = { ...STUDY, criteria: [{ quantity: 'gloss', lower: 80, unit: 'GU', reason: 'shine' }] };
   await expect(evaluateStudy(study, readings({ R: [0.5, 0.5], A: [0.5, 0.5] }, 10))).rejects.toMatchObject({
     code: 'quantity-not-measured',
-    place: 'criteria[0].quantity',
+    path: 'criteria[0].quantity',
   });
 });
 
 test('a paint in which the reference was not read is refused', async () => {
   const measurements = readings({ A: [0.5, 0.5] }, 11);
-  await expect(evaluateStudy(STUDY, measurements)).rejects.toMatchObject({ code: 'no-reference', place: 'paint W' });
+  await expect(evaluateStudy(STUDY, measurements)).rejects.toMatchObject({ code: 'no-reference', path: 'paint W' });
 });
 
 test('without replicates or a repeatability nothing is decided', async () => {
@@ -143,7 +143,7 @@ test('several dosages need the one at which the package is judged', async () => 
   }));
   await expect(evaluateStudy(study, measurements)).rejects.toMatchObject({
     code: 'study-invalid',
-    place: 'package A, dosage',
+    path: 'package A, dosage',
   });
 });
 

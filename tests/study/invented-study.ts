@@ -17,7 +17,7 @@ export function film(amount: number, noise: () => number = () => 0): Spectrum {
     const ratio = 0.002 + amount * (absorption(400 + 10 * i) + 0.01);
     return measuredReflectance(reflectanceFromKOverS(ratio), SURFACE) + offset + 0.00005 * noise();
   });
-  return createSpectrum({ start: 400, interval: 10, values, scale: 'fraction' });
+  return createSpectrum({ start: 400, step: 10, values, scale: 'fraction' });
 }
 
 export function measurement(name: string, spectrum: Spectrum): Measurement {

@@ -33,18 +33,18 @@ test.each([
     { readings: [{ names: ['x'], paint: 'Z', package: 'R' }] },
     'readings[0].paint',
   ],
-])('%s is refused at its place', (_, change, place) => {
-  expect(fault(change)).toMatchObject({ code: 'study-invalid', place });
+])('%s is refused at its place', (_, change, path) => {
+  expect(fault(change)).toMatchObject({ code: 'study-invalid', path });
 });
 
 test('a reference that is no package is refused, naming those that are', () => {
-  expect(fault({ reference: 'Z' })).toMatchObject({ code: 'no-reference', place: 'reference', seen: 'Z' });
+  expect(fault({ reference: 'Z' })).toMatchObject({ code: 'no-reference', path: 'reference', received: 'Z' });
   expect(String(fault({ reference: 'Z' }))).toContain('R, A');
 });
 
 test('a criterion needs a bound, and bounds that do not cross', () => {
   const criterion = { quantity: 'strength', unit: '%', reason: 'because' };
-  expect(fault({ criteria: [criterion] })).toMatchObject({ code: 'invalid-limit', place: 'criteria[0]' });
+  expect(fault({ criteria: [criterion] })).toMatchObject({ code: 'invalid-limit', path: 'criteria[0]' });
   expect(fault({ criteria: [{ ...criterion, lower: 2, upper: 1 }] })).toMatchObject({ code: 'invalid-limit' });
 });
 
@@ -52,18 +52,18 @@ test('units must be those of the quantity, computed or supplied', () => {
   const criterion = { lower: 1, reason: 'because' };
   expect(fault({ criteria: [{ ...criterion, quantity: 'strength', unit: 'kg' }] })).toMatchObject({
     code: 'unit-mismatch',
-    place: 'criteria[0].unit',
-    seen: 'kg',
+    path: 'criteria[0].unit',
+    received: 'kg',
   });
   const packages = [
     STUDY.packages[0],
     { ...STUDY.packages[1], supplied: [{ quantity: 'viscosity', value: 900, unit: 'mPa·s' }] },
   ];
   const viscous = { ...criterion, quantity: 'viscosity', unit: 'Pa·s' };
-  expect(fault({ packages, criteria: [viscous] })).toMatchObject({ code: 'unit-mismatch', seen: 'Pa·s' });
+  expect(fault({ packages, criteria: [viscous] })).toMatchObject({ code: 'unit-mismatch', received: 'Pa·s' });
 });
 
 test('a supplied figure can not take the place of a computed one', () => {
   const packages = [{ ...STUDY.packages[0], supplied: [{ quantity: 'strength', value: 130, unit: '%' }] }];
-  expect(fault({ packages })).toMatchObject({ code: 'study-invalid', seen: 'strength' });
+  expect(fault({ packages })).toMatchObject({ code: 'study-invalid', received: 'strength' });
 });

@@ -38,10 +38,10 @@ export function findLayout(text: string): Layout {
   const lines = text.split('\n');
   const line = lines.findIndex((candidate) => candidate.trim() !== '');
   throw new TintladderError('no-header', {
-    place: cellPlace(line + 1, 1),
-    seen: lines[line],
+    path: cellPlace(line + 1, 1),
+    received: lines[line],
     expected: 'a heading with wavelengths, or with L*, a*, b* or X, Y, Z,',
-    mend: 'Give each column of readings its wavelength, such as 400 nm.',
+    hint: 'Give each column of readings its wavelength, such as 400 nm.',
   });
 }
 

@@ -39,12 +39,12 @@ export function createLongReader(headingRow: number, file: FileContext, options:
   const readers = new Map<string, RowReader>();
   const wavelengthMark: DecimalMark = {};
   let plan: LongPlan | undefined;
-  let seen = 0;
+  let received = 0;
 
   return {
     row(cells, line) {
       if (!plan) {
-        if (seen++ === headingRow) plan = planLong(cells, line, loose, file);
+        if (received++ === headingRow) plan = planLong(cells, line, loose, file);
         else if (!isBlank(cells)) loose.push({ cells, line });
         return;
       }
@@ -88,8 +88,8 @@ function addReading(
   if (wavelength === undefined) throw notANumber(label, mark, cellPlace(line, plan.wavelength + 1));
   if (!parseWavelengthLabel(`${wavelength}`)) {
     throw new TintladderError('grid-invalid', {
-      place: cellPlace(line, plan.wavelength + 1),
-      seen: label,
+      path: cellPlace(line, plan.wavelength + 1),
+      received: label,
       expected: 'a wavelength in nm',
     });
   }
@@ -118,7 +118,7 @@ function readSample(
   }
   const ordered = descending ? readings : sorted;
   const { others } = plan;
-  const place = (index: number, line: number) =>
+  const path = (index: number, line: number) =>
     index < others.length
       ? cellPlace(line, others[index] + 1)
       : cellPlace(ordered[index - others.length].line, plan.value + 1);
@@ -139,17 +139,17 @@ function readSample(
     readers.set(key, reader);
   }
   const cells = [...others.map((index) => first.cells[index]), ...ordered.map(({ value }) => value)];
-  reader.read(cells, first.line, (index) => place(index, first.line));
+  reader.read(cells, first.line, (index) => path(index, first.line));
 }
 
 function refuseRepeated(sorted: readonly LongReading[], { wavelength: column }: LongPlan): void {
   for (let i = 1; i < sorted.length; i++) {
     if (sorted[i].wavelength !== sorted[i - 1].wavelength) continue;
     throw new TintladderError('wavelength-repeated', {
-      place: cellPlace(Math.max(sorted[i].line, sorted[i - 1].line), column + 1),
-      seen: `${sorted[i].wavelength} nm again`,
+      path: cellPlace(Math.max(sorted[i].line, sorted[i - 1].line), column + 1),
+      received: `${sorted[i].wavelength} nm again`,
       expected: 'each wavelength once a sample',
-      mend: 'Give repeats of a sample a column headed replicate.',
+      hint: 'Give repeats of a sample a column headed replicate.',
     });
   }
 }

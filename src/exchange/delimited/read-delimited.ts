@@ -87,9 +87,9 @@ function refuseCutNumber(cells: readonly string[], before: readonly string[], li
     .filter((count) => count > 0);
   if (others.length < ENOUGH_NUMBERS || others.some((count) => count <= last)) return;
   throw new TintladderError('truncated', {
-    place: cellPlace(line, cells.length),
-    seen: cells[cells.length - 1],
+    path: cellPlace(line, cells.length),
+    received: cells[cells.length - 1],
     expected: 'a number with as many decimals as the others, or a line break,',
-    mend: 'The file seems to be cut off; if it is whole, end its last line with a line break.',
+    hint: 'The file seems to be cut off; if it is whole, end its last line with a line break.',
   });
 }

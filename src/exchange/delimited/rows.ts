@@ -64,10 +64,10 @@ export function createRowSplitter(delimiter: Delimiter, sink: RowSink): RowSplit
 
 function badQuotes(line: number, column: number): TintladderError {
   return new TintladderError('malformed', {
-    place: cellPlace(line, column),
-    seen: 'a quoted field that does not end at a delimiter or a line break',
+    path: cellPlace(line, column),
+    received: 'a quoted field that does not end at a delimiter or a line break',
     expected: 'a closing quote',
-    mend: 'Double the quotes inside a quoted field.',
+    hint: 'Double the quotes inside a quoted field.',
   });
 }
 

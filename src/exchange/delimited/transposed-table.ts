@@ -16,13 +16,13 @@ export function createTransposedReader(
 ): TableReader {
   const loose: LooseRow[] = [];
   const rows: LooseRow[] = [];
-  let seen = 0;
+  let received = 0;
   let reader: RowReader | undefined;
 
   return {
     row(cells, line) {
-      if (isBlank(cells)) seen++;
-      else if (seen++ < headingRow) loose.push({ cells, line });
+      if (isBlank(cells)) received++;
+      else if (received++ < headingRow) loose.push({ cells, line });
       else if (rows.length > 0 && isComment(cells, rows[0])) return;
       else rows.push({ cells, line });
     },

@@ -23,7 +23,7 @@ export function createWideReader(headingRow: number, file: FileContext, options:
   let heading: (LooseRow & Preamble) | undefined;
   let reader: RowReader | undefined;
   let gap = false;
-  let seen = 0;
+  let received = 0;
 
   const open = (cells: readonly string[], line: number) => {
     const preamble = readPreamble(loose);
@@ -58,7 +58,7 @@ export function createWideReader(headingRow: number, file: FileContext, options:
   return {
     row(cells, line) {
       if (!heading) {
-        if (seen++ === headingRow) open(cells, line);
+        if (received++ === headingRow) open(cells, line);
         else if (!isBlank(cells)) loose.push({ cells, line });
         return;
       }
@@ -143,10 +143,10 @@ export function toWidth(cells: string[], width: number, line: number): string[] 
   if (cells.length === width) return cells;
   if (cells.length > width && isBlank(cells.slice(width))) return cells.slice(0, width);
   throw new TintladderError('row-length', {
-    place: cellPlace(line, Math.min(cells.length, width) + 1),
-    seen: cells.length > width ? cells[width] : 'the end of the line',
+    path: cellPlace(line, Math.min(cells.length, width) + 1),
+    received: cells.length > width ? cells[width] : 'the end of the line',
     expected: `${width} cells, as in the heading,`,
-    mend: `The row has ${cells.length}.`,
+    hint: `The row has ${cells.length}.`,
   });
 }
 

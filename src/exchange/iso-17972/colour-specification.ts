@@ -5,9 +5,9 @@ import { childOf, descendants, type XmlElement } from './xml-element.js';
 /** What a `ColorSpecification` says of the values that refer to it. */
 export interface ColourSpecification {
   readonly conditions: Conditions;
-  /** First wavelength and interval, nm, where it has them. */
+  /** First wavelength and step, nm, where it has them. */
   readonly start?: string;
-  readonly interval?: string;
+  readonly step?: string;
   /** What was measured, such as `Spectrum_Reflectance`. */
   readonly measurementType?: string;
 }
@@ -29,7 +29,7 @@ function toSpecification(element: XmlElement): ColourSpecification {
   const observer = parseObserver((childOf(tristimulus, 'Observer')?.text ?? '').replaceAll('_', ' '));
   const range = childOf(measurement, 'WavelengthRange');
   const start = range?.attributes.get('StartWL');
-  const interval = range?.attributes.get('Increment');
+  const step = range?.attributes.get('Increment');
   const measurementType = childOf(measurement, 'MeasurementType')?.text;
   const geometry = readGeometry(childOf(measurement, 'GeometryChoice'));
   const device = childOf(measurement, 'Device');
@@ -41,7 +41,7 @@ function toSpecification(element: XmlElement): ColourSpecification {
       ...(instrument ? { instrument } : {}),
     },
     ...(start === undefined ? {} : { start }),
-    ...(interval === undefined ? {} : { interval }),
+    ...(step === undefined ? {} : { step }),
     ...(measurementType ? { measurementType } : {}),
   };
 }

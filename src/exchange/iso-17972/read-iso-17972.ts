@@ -26,8 +26,8 @@ export function readIso17972(
   const root = parseXml(text);
   if (root.name !== 'CxF') {
     throw new TintladderError('unknown-format', {
-      place: `line ${root.line}, column 1`,
-      seen: `XML with the root ${root.name}`,
+      path: `line ${root.line}, column 1`,
+      received: `XML with the root ${root.name}`,
       expected: 'the root CxF of ISO 17972',
     });
   }
@@ -155,7 +155,7 @@ function tagFields(object: XmlElement, spectrum: Colour | undefined): [string, s
 function gridKey(spectrum: Colour | undefined): string {
   if (!spectrum) return '';
   const { element, specification } = spectrum;
-  return `${element.attributes.get('StartWL') ?? specification.start}/${element.attributes.get('Increment') ?? specification.interval}`;
+  return `${element.attributes.get('StartWL') ?? specification.start}/${element.attributes.get('Increment') ?? specification.step}`;
 }
 
 function planColour(
@@ -193,18 +193,18 @@ function planSpectrum(
   options: CheckedReadOptions,
 ): TablePlan['spectrum'] {
   const start = Number(element.attributes.get('StartWL') ?? specification.start);
-  const interval = Number(element.attributes.get('Increment') ?? specification.interval);
-  if (!(start > 0 && interval > 0)) {
+  const step = Number(element.attributes.get('Increment') ?? specification.step);
+  if (!(start > 0 && step > 0)) {
     throw new TintladderError('no-header', {
-      place: `line ${element.line}, column 1`,
-      seen: `a spectrum under ${id === '' ? 'no specification' : `the specification ${JSON.stringify(id)}`} without a wavelength range`,
+      path: `line ${element.line}, column 1`,
+      received: `a spectrum under ${id === '' ? 'no specification' : `the specification ${JSON.stringify(id)}`} without a wavelength range`,
       expected: 'StartWL and Increment in nm',
     });
   }
   const given = Array.from({ length: count }, (_, i) => ({
-    wavelength: start + i * interval,
+    wavelength: start + i * step,
     decimals: 0,
-    place: `line ${element.line}, reading ${i + 1}`,
+    path: `line ${element.line}, reading ${i + 1}`,
   }));
   const { grid, order } = orderWavelengths(given, options.outsideRange, file.notes);
   return { grid, columns: Int32Array.from(order, (i) => i + 1) };

@@ -25,8 +25,8 @@ export function parseXml(text: string): XmlElement {
   const declaration = text.search(/<!(?:DOCTYPE|ENTITY)/i);
   if (declaration >= 0) {
     throw new TintladderError('malformed', {
-      place: placeAt(text, declaration),
-      seen: 'a document type or entity declaration',
+      path: placeAt(text, declaration),
+      received: 'a document type or entity declaration',
       expected: 'XML without one',
     });
   }
@@ -48,27 +48,31 @@ export function parseXml(text: string): XmlElement {
   try {
     nodes = parser.parse(text);
   } catch (error) {
-    const seen = error instanceof Error ? error.message : String(error);
-    throw new TintladderError('malformed', { place: 'line 1, column 1', seen, expected: 'well-formed XML' });
+    const received = error instanceof Error ? error.message : String(error);
+    throw new TintladderError('malformed', { path: 'line 1, column 1', received, expected: 'well-formed XML' });
   }
   const root = toElements(nodes, lines).find(({ name }) => !name.startsWith('?'));
   if (!root)
-    throw new TintladderError('malformed', { place: 'line 1, column 1', seen: 'no element', expected: 'an element' });
+    throw new TintladderError('malformed', {
+      path: 'line 1, column 1',
+      received: 'no element',
+      expected: 'an element',
+    });
   return root;
 }
 
 function faultOf(text: string, { msg, line, col }: { msg: string; line: number; col: number }): TintladderError {
-  const place = `line ${line}, column ${col}`;
+  const path = `line ${line}, column ${col}`;
   const root = /<([A-Za-z_][\w.:-]*)/.exec(text)?.[1];
   if (root !== undefined && !text.trimEnd().endsWith(`</${root}>`) && !text.trimEnd().endsWith('/>')) {
     return new TintladderError('truncated', {
-      place: placeAt(text, text.length),
-      seen: 'the end of the file',
+      path: placeAt(text, text.length),
+      received: 'the end of the file',
       expected: `</${root}>`,
-      mend: 'The file is cut off; export it again.',
+      hint: 'The file is cut off; export it again.',
     });
   }
-  return new TintladderError('malformed', { place, seen: msg, expected: 'well-formed XML' });
+  return new TintladderError('malformed', { path, received: msg, expected: 'well-formed XML' });
 }
 
 type RawNode = Readonly<Record<string | symbol, unknown>>;

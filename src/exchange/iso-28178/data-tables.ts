@@ -52,17 +52,17 @@ export function readDataTables(text: string): DataTable[] {
   }
   if (open) {
     throw new TintladderError('truncated', {
-      place: cellPlace(open.lines.at(-1)?.line ?? open.line, 1),
-      seen: 'the last line',
+      path: cellPlace(open.lines.at(-1)?.line ?? open.line, 1),
+      received: 'the last line',
       expected: open.kind === 'format' ? 'END_DATA_FORMAT' : 'END_DATA',
-      mend: 'The file is cut off; export it again.',
+      hint: 'The file is cut off; export it again.',
     });
   }
   return tables;
 }
 
-function blockFault({ line }: TokenLine, seen: string, expected: string): TintladderError {
-  return new TintladderError('malformed', { place: cellPlace(line, 1), seen, expected });
+function blockFault({ line }: TokenLine, received: string, expected: string): TintladderError {
+  return new TintladderError('malformed', { path: cellPlace(line, 1), received, expected });
 }
 
 function readFormat(
@@ -81,8 +81,8 @@ function readTable(
 ): DataTable {
   if (!format || format.fields.length === 0) {
     throw new TintladderError('no-header', {
-      place: cellPlace(line, 1),
-      seen: 'BEGIN_DATA',
+      path: cellPlace(line, 1),
+      received: 'BEGIN_DATA',
       expected: 'BEGIN_DATA_FORMAT before it',
     });
   }
@@ -106,10 +106,10 @@ function rowCells({ tokens, text, line }: TokenLine, width: number): readonly st
   const parts = text.replace(/\t+\s*$/, '').split('\t');
   if (parts.length === width) return parts.map((part) => part.trim().replace(/^"([^"]*)"$/, '$1'));
   throw new TintladderError('row-length', {
-    place: cellPlace(line, Math.min(tokens.length, width) + 1),
-    seen: tokens.length > width ? tokens[width] : 'the end of the line',
+    path: cellPlace(line, Math.min(tokens.length, width) + 1),
+    received: tokens.length > width ? tokens[width] : 'the end of the line',
     expected: `${width} values, as in the data format,`,
-    mend: `The row has ${tokens.length}.`,
+    hint: `The row has ${tokens.length}.`,
   });
 }
 
@@ -142,9 +142,9 @@ function expectCount(
   const stated = keywords.get(word)?.[0];
   if (stated === undefined || Number(stated) === found) return;
   throw new TintladderError('count-mismatch', {
-    place: cellPlace(line, 1),
-    seen: `the start of ${found} ${what}`,
+    path: cellPlace(line, 1),
+    received: `the start of ${found} ${what}`,
     expected: `${stated}, as ${word} says,`,
-    mend: 'The file may be cut off or edited; export it again.',
+    hint: 'The file may be cut off or edited; export it again.',
   });
 }

@@ -40,8 +40,8 @@ export function readIso28178(
   }
   if (readers.length === 0) {
     throw new TintladderError('no-header', {
-      place: cellPlace(tables[0]?.line ?? 1, 1),
-      seen: tables[0] ? `a table of ${tables[0].fields.join(', ')}` : 'keyword text without a table',
+      path: cellPlace(tables[0]?.line ?? 1, 1),
+      received: tables[0] ? `a table of ${tables[0].fields.join(', ')}` : 'keyword text without a table',
       expected: 'a table with reflectance, LAB_L, LAB_A, LAB_B or XYZ_X, XYZ_Y, XYZ_Z',
     });
   }
@@ -104,8 +104,8 @@ function nameByWavelength(
     if (!value) return [field];
     if (wavelength === undefined) {
       throw new TintladderError('malformed', {
-        place: cellPlace(line, i + 1),
-        seen: field,
+        path: cellPlace(line, i + 1),
+        received: field,
         expected: 'SPECTRAL_NM before it',
       });
     }
@@ -143,8 +143,8 @@ function checkSpectra(
   const bands = keywords.get('SPECTRAL_BANDS')?.[0];
   if (bands !== undefined && outsideRange === 'refuse' && Number(bands) !== plan.spectrum.columns.length) {
     throw new TintladderError('count-mismatch', {
-      place: cellPlace(line, 1),
-      seen: `the start of ${plan.spectrum.columns.length} bands`,
+      path: cellPlace(line, 1),
+      received: `the start of ${plan.spectrum.columns.length} bands`,
       expected: `${bands}, as SPECTRAL_BANDS says,`,
     });
   }

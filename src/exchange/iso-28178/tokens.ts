@@ -34,8 +34,8 @@ export function* tokenLines(text: string): Generator<TokenLine> {
       line += whole.split('\n').length - 1;
     } else if (openQuote === '"') {
       throw new TintladderError('malformed', {
-        place: cellPlace(line, tokens.length + 1),
-        seen: whole,
+        path: cellPlace(line, tokens.length + 1),
+        received: whole,
         expected: 'a closing quote',
       });
     } else if (!/^[ \t\v\f#]/.test(whole)) tokens.push(whole);

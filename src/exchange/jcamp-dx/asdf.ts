@@ -43,10 +43,10 @@ export function decodeAsdf(lines: readonly DataLine[]): AsdfLine[] {
     if (check !== undefined) {
       if (ordinates[0] !== check) {
         throw new TintladderError('malformed', {
-          place: `line ${data.line}`,
-          seen: ordinates[0] ?? 'the end of the line',
+          path: `line ${data.line}`,
+          received: ordinates[0] ?? 'the end of the line',
           expected: `${check}, the last ordinate of the line before,`,
-          mend: 'The file is damaged; export it again.',
+          hint: 'The file is damaged; export it again.',
         });
       }
       ordinates.shift();
@@ -69,8 +69,8 @@ function decodeLine({ text, line }: DataLine, room: number): { values: number[];
     const [, plain, letter, digits, blank] = TOKEN.exec(text) ?? [];
     const fault = () =>
       new TintladderError('malformed', {
-        place: `line ${line}, column ${at + 1}`,
-        seen: text[at],
+        path: `line ${line}, column ${at + 1}`,
+        received: text[at],
         expected: 'a number in one of the ASDF forms',
       });
     if (plain !== undefined) {

@@ -24,8 +24,8 @@ export function readCurve(block: Block): CurvePoint[] {
   if (points && /^\(XY\.\.XY\)/i.test(points.value.replace(/\s/g, ''))) return readPoints(block, points);
   const other = data ?? points;
   throw new TintladderError('unsupported-quantity', {
-    place: `line ${other?.line ?? block.line}, column 1`,
-    seen: other ? `data in the form ${other.value}` : 'a block without XYDATA or XYPOINTS',
+    path: `line ${other?.line ?? block.line}, column 1`,
+    received: other ? `data in the form ${other.value}` : 'a block without XYDATA or XYPOINTS',
     expected: 'XYDATA=(X++(Y..Y)) or XYPOINTS=(XY..XY)',
   });
 }
@@ -37,29 +37,29 @@ function readEvenCurve(block: Block, data: LabelledRecord): CurvePoint[] {
   const xFactor = numberOf(block, 'XFACTOR', 1);
   const yFactor = numberOf(block, 'YFACTOR', 1);
   if (!(Number.isInteger(count) && count >= 2)) {
-    const place = `line ${block.records.get('NPOINTS')?.line ?? block.line}, column 1`;
-    throw new TintladderError('grid-invalid', { place, seen: count, expected: 'two readings or more' });
+    const path = `line ${block.records.get('NPOINTS')?.line ?? block.line}, column 1`;
+    throw new TintladderError('grid-invalid', { path, received: count, expected: 'two readings or more' });
   }
   const decoded = decodeAsdf(data.lines);
   expectCount(
     block,
     decoded.reduce((sum, { ordinates }) => sum + ordinates.length, 0),
   );
-  const interval = (last - first) / (count - 1);
+  const step = (last - first) / (count - 1);
   const points: CurvePoint[] = [];
   for (const { abscissa, ordinates, line } of decoded) {
     // a line that repeats the last ordinate as a check may start at that ordinate or at the next
-    const expected = first + points.length * interval;
-    const off = Math.min(Math.abs(abscissa * xFactor - expected), Math.abs(abscissa * xFactor - expected + interval));
-    if (!(off <= Math.abs(interval) * 0.51)) {
+    const expected = first + points.length * step;
+    const off = Math.min(Math.abs(abscissa * xFactor - expected), Math.abs(abscissa * xFactor - expected + step));
+    if (!(off <= Math.abs(step) * 0.51)) {
       throw new TintladderError('malformed', {
-        place: `line ${line}, column 1`,
-        seen: abscissa * xFactor,
+        path: `line ${line}, column 1`,
+        received: abscissa * xFactor,
         expected: `${Number(expected.toPrecision(8))}, where the line before ended,`,
-        mend: 'A line may be missing; export the file again.',
+        hint: 'A line may be missing; export the file again.',
       });
     }
-    for (const ordinate of ordinates) points.push({ x: first + points.length * interval, y: ordinate * yFactor, line });
+    for (const ordinate of ordinates) points.push({ x: first + points.length * step, y: ordinate * yFactor, line });
   }
   return points;
 }
@@ -75,8 +75,8 @@ function readPoints(block: Block, data: LabelledRecord): CurvePoint[] {
   );
   if (numbers.length % 2 === 1) {
     throw new TintladderError('count-mismatch', {
-      place: `line ${numbers[numbers.length - 1].line}, column 1`,
-      seen: 'an abscissa without an ordinate',
+      path: `line ${numbers[numbers.length - 1].line}, column 1`,
+      received: 'an abscissa without an ordinate',
       expected: 'pairs',
     });
   }
@@ -92,17 +92,17 @@ function expectCount(block: Block, found: number): void {
   const record = block.records.get('NPOINTS');
   if (!record || Number(record.value) === found) return;
   throw new TintladderError('count-mismatch', {
-    place: `line ${record.line}, column 1`,
-    seen: `the start of ${found} points`,
+    path: `line ${record.line}, column 1`,
+    received: `the start of ${found} points`,
     expected: `${record.value}, as NPOINTS says,`,
-    mend: 'The file may be cut off or edited; export it again.',
+    hint: 'The file may be cut off or edited; export it again.',
   });
 }
 
 function toNumber(text: string, line: number): number {
   const value = /^[+-]?(?:\d+\.?\d*|\.\d+)(?:E[+-]?\d+)?$/i.test(text) ? Number(text) : Number.NaN;
   if (Number.isFinite(value)) return value;
-  throw new TintladderError('not-a-number', { place: `line ${line}, column 1`, seen: text, expected: 'a number' });
+  throw new TintladderError('not-a-number', { path: `line ${line}, column 1`, received: text, expected: 'a number' });
 }
 
 function numberOf({ records, line }: Block, label: string, otherwise?: number): number {
@@ -110,8 +110,8 @@ function numberOf({ records, line }: Block, label: string, otherwise?: number): 
   if (record) return toNumber(record.value, record.line);
   if (otherwise !== undefined) return otherwise;
   throw new TintladderError('no-header', {
-    place: `line ${line}, column 1`,
-    seen: `a block without ##${label}=`,
+    path: `line ${line}, column 1`,
+    received: `a block without ##${label}=`,
     expected: `##${label}=`,
   });
 }

@@ -33,10 +33,10 @@ export function readJcampDx(
   const spectra = blocks.filter(({ records }) => normaliseLabel(records.get('DATATYPE')?.value ?? '') !== 'LINK');
   if (linked && Number(linked.value) !== blocks.length - 1) {
     throw new TintladderError('count-mismatch', {
-      place: `line ${linked.line}, column 1`,
-      seen: `the start of ${blocks.length - 1} blocks`,
+      path: `line ${linked.line}, column 1`,
+      received: `the start of ${blocks.length - 1} blocks`,
       expected: `${linked.value}, as BLOCKS says,`,
-      mend: 'The file may be cut off; export it again.',
+      hint: 'The file may be cut off; export it again.',
     });
   }
   file.mark.value = '.';
@@ -51,7 +51,7 @@ function readBlock(block: Block, file: FileContext, options: CheckedReadOptions)
   const given = points.map(({ x, line }) => ({
     wavelength: Math.round(x * toNanometres * 1e6) / 1e6,
     decimals: 6,
-    place: `line ${line}`,
+    path: `line ${line}`,
   }));
   const { grid, order } = orderWavelengths(given, options.outsideRange, file.notes);
   const fields = [...block.records]
@@ -96,10 +96,10 @@ function readAbscissaUnit(block: Block): number {
   if (/^(NANOMETERS?|NANOMETRES?|NM)$/.test(unit)) return 1;
   if (/^(MICROMETERS?|MICROMETRES?|MICRONS?|UM)$/.test(unit)) return 1000;
   throw new TintladderError('unsupported-quantity', {
-    place: `line ${record.line}, column 1`,
-    seen: record.value,
+    path: `line ${record.line}, column 1`,
+    received: record.value,
     expected: 'wavelengths in NANOMETERS or MICROMETERS',
-    mend: 'Readings even in wavenumbers are uneven in wavelength; resample them first.',
+    hint: 'Readings even in wavenumbers are uneven in wavelength; resample them first.',
   });
 }
 
@@ -118,8 +118,8 @@ function need({ records, line }: Block, label: string): LabelledRecord {
   const record = records.get(label);
   if (record) return record;
   throw new TintladderError('no-header', {
-    place: `line ${line}, column 1`,
-    seen: `a block without ##${label}=`,
+    path: `line ${line}, column 1`,
+    received: `a block without ##${label}=`,
     expected: `##${label}=`,
   });
 }

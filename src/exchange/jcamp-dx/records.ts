@@ -44,8 +44,8 @@ export function readBlocks(text: string): Block[] {
     const block = open.at(-1);
     if (!block) {
       throw new TintladderError('malformed', {
-        place: `line ${record.line}, column 1`,
-        seen: `##${record.label}=`,
+        path: `line ${record.line}, column 1`,
+        received: `##${record.label}=`,
         expected: '##TITLE=',
       });
     }
@@ -55,10 +55,10 @@ export function readBlocks(text: string): Block[] {
   const last = open.at(-1);
   if (last) {
     throw new TintladderError('truncated', {
-      place: `line ${text.split('\n').length}, column 1`,
-      seen: 'the end of the file',
+      path: `line ${text.split('\n').length}, column 1`,
+      received: 'the end of the file',
       expected: `##END= of the block at line ${last.line}`,
-      mend: 'The file is cut off; export it again.',
+      hint: 'The file is cut off; export it again.',
     });
   }
   return blocks;
@@ -82,8 +82,8 @@ function* labelledRecords(text: string): Generator<LabelledRecord> {
     } else if (content.trim() !== '') {
       if (!current) {
         throw new TintladderError('malformed', {
-          place: `line ${line}, column 1`,
-          seen: content,
+          path: `line ${line}, column 1`,
+          received: content,
           expected: '##TITLE=',
         });
       }

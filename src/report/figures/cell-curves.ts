@@ -17,15 +17,15 @@ export interface CellCurves extends FigureText {
 
 /** Reflectance or K/S over wavelength: reference, trial and rubbed area, each with its own dash. */
 export function cellCurves({ grid, curves, yMax, yLabel, ...words }: CellCurves): Markup {
-  const { start, interval, count } = grid;
+  const { start, step, count } = grid;
   const drawing = drawLineChart({
     yLabel,
     xLabel: 'Wavelength, nm',
-    xDomain: [start, start + (count - 1) * interval],
+    xDomain: [start, start + (count - 1) * step],
     yDomain: [0, yMax],
     height: 200,
     series: curves.map(([name, values]): StyledSeries => {
-      const curve = values.flatMap((value, i): Point[] => (value === undefined ? [] : [[start + i * interval, value]]));
+      const curve = values.flatMap((value, i): Point[] => (value === undefined ? [] : [[start + i * step, value]]));
       return { label: name, style: TINT_STYLES[name], curve };
     }),
   });

@@ -87,8 +87,8 @@ export function intervalChart(chart: IntervalChart): string {
 function assertDecimals(decimals: number): void {
   if (Number.isSafeInteger(decimals) && decimals >= 0 && decimals <= 6) return;
   throw new TintladderError('invalid-option', {
-    place: 'decimals',
-    seen: decimals,
+    path: 'decimals',
+    received: decimals,
     expected: 'a whole number from 0 to 6',
   });
 }

@@ -92,20 +92,20 @@ export function lineChart(chart: LineChart): string {
 }
 
 function assertSeries({ curve = [], points = [], intervals = [], style }: LineSeries, index: number): void {
-  const place = `series[${index}]`;
-  assertStyle(`${place}.style`, style);
+  const path = `series[${index}]`;
+  assertStyle(`${path}.style`, style);
   for (const [name, list] of [
     ['curve', curve],
     ['points', points],
   ] as const) {
     list.forEach(([x, y], i) => {
-      assertDrawable(`${place}.${name}[${i}][0]`, x);
-      assertDrawable(`${place}.${name}[${i}][1]`, y);
+      assertDrawable(`${path}.${name}[${i}][0]`, x);
+      assertDrawable(`${path}.${name}[${i}][1]`, y);
     });
   }
   intervals.forEach((interval, i) => {
-    assertDrawable(`${place}.intervals[${i}].x`, interval.x);
-    assertInterval(`${place}.intervals[${i}]`, interval);
+    assertDrawable(`${path}.intervals[${i}].x`, interval.x);
+    assertInterval(`${path}.intervals[${i}]`, interval);
   });
 }
 

@@ -56,7 +56,7 @@ export function rubOutPlane(plane: RubOutPlane): string {
   if (limit !== undefined) {
     assertDrawable('limit', limit);
     if (limit <= 0)
-      throw new TintladderError('invalid-limit', { place: 'limit', seen: limit, expected: 'a positive number' });
+      throw new TintladderError('invalid-limit', { path: 'limit', received: limit, expected: 'a positive number' });
   }
   assertDrawable('reach', reach);
   const drawing = drawRubOutPlane({

@@ -44,9 +44,9 @@ export function seriesStyles(
   return styles;
 }
 
-/** The style of a series by its place: the first as the reference, the others as trials. */
-export function styleAt(place: number): SeriesStyle {
-  return place === 0 ? REFERENCE_STYLE : trialStyle(place - 1);
+/** The style of a series by its path: the first as the reference, the others as trials. */
+export function styleAt(path: number): SeriesStyle {
+  return path === 0 ? REFERENCE_STYLE : trialStyle(path - 1);
 }
 
 function trialStyle(index: number): SeriesStyle {

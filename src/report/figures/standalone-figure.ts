@@ -37,5 +37,5 @@ export function standaloneFigure(words: FigureText, { width, height, content }: 
 /** Title and description are found by their ids in a list that spaces divide. */
 function assertId(id: string): void {
   if (typeof id === 'string' && /^[^\s\p{Cc}]+$/u.test(id)) return;
-  throw new TintladderError('invalid-option', { place: 'id', seen: id, expected: 'a name without spaces' });
+  throw new TintladderError('invalid-option', { path: 'id', received: id, expected: 'a name without spaces' });
 }

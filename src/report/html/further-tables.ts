@@ -37,16 +37,16 @@ export function furtherFiguresTable(result: StudyResult): Markup | undefined {
 
 /** Let-down of the mill bases to the pigment share of the finished colorant. */
 export function letDownTable({ packages }: StudyResult): Markup | undefined {
-  const rows = packages.flatMap(({ package: { name }, dilution }) =>
-    dilution
+  const rows = packages.flatMap(({ package: { name }, letDown }) =>
+    letDown
       ? [
           {
             cells: [
               name,
-              dilution.letDownFactor.toFixed(3),
-              valueWords(dilution.additiveShare, '%'),
-              valueWords(dilution.grindHoursPerTonne, 'h'),
-              valueWords(dilution.hoursSavedPerTonne, 'h'),
+              letDown.letDownFactor.toFixed(3),
+              valueWords(letDown.additiveShare, '%'),
+              valueWords(letDown.grindHoursPerTonne, 'h'),
+              valueWords(letDown.hoursSavedPerTonne, 'h'),
             ],
           },
         ]

@@ -23,7 +23,7 @@ export function methodSection({ method, cells }: StudyResult): Markup {
 
 /** What a reader must know beside the figures: assumptions, oddities, readings that nothing used. */
 export function notesSection({ warnings, unusedReadings }: StudyResult): Markup | undefined {
-  const notes = warnings.map(({ message, place }) => (place === undefined ? message : `${place}: ${message}`));
+  const notes = warnings.map(({ message, path }) => (path === undefined ? message : `${path}: ${message}`));
   // the list in full: the note of the study names the first ones only
   if (unusedReadings.length > 10) notes.push(`All readings that no rule claims: ${unusedReadings.join(', ')}.`);
   return notes.length === 0 ? undefined : section('notes', 'Notes', sentences(notes));

@@ -95,7 +95,7 @@ function valuesOf(curves: TintCurves): number[] {
 
 function describeCurves(
   curves: TintCurves,
-  { start, interval }: { start: number; interval: number },
+  { start, step }: { start: number; step: number },
   factor: number,
   unit: string,
 ): string {
@@ -104,7 +104,7 @@ function describeCurves(
       const numbers = values.filter((value) => value !== undefined);
       if (numbers.length === 0) return `${name}: no value`;
       const [low, high] = [Math.min(...numbers), Math.max(...numbers)];
-      const at = (value: number) => `${formatFixed(start + values.indexOf(value) * interval, 0)} nm`;
+      const at = (value: number) => `${formatFixed(start + values.indexOf(value) * step, 0)} nm`;
       const figure = (value: number) => `${formatFixed(factor * value, unit === '%' ? 1 : 3)}${unit && ` ${unit}`}`;
       return `${name}: lowest ${figure(low)} at ${at(low)}, highest ${figure(high)} at ${at(high)}`;
     })

@@ -46,7 +46,7 @@ export function renderInspection(
     style.bold(`${format}, ${formatCount(measurements.length, 'reading')}`),
     ...tables.map(({ line, count, grid, scale, scaleFrom }) => {
       const spectra = grid
-        ? `, ${grid.start} to ${grid.start + (grid.count - 1) * grid.interval} nm every ${grid.interval} nm`
+        ? `, ${grid.start} to ${grid.start + (grid.count - 1) * grid.step} nm every ${grid.step} nm`
         : ', no spectra';
       const units = scale ? `, ${scale}${scaleFrom === 'values' ? ' (decided from the values)' : ' (stated)'}` : '';
       return `Table at line ${line}: ${formatCount(count, 'reading')}${spectra}${units}`;
@@ -65,7 +65,7 @@ export function renderInspection(
       rows,
     ),
     ...(measurements.length > most ? [`and ${measurements.length - most} more`] : []),
-    ...warnings.map(({ message, place }) => style.faint(plainText(`Note: ${place ? `${place}: ` : ''}${message}`))),
+    ...warnings.map(({ message, path }) => style.faint(plainText(`Note: ${path ? `${path}: ` : ''}${message}`))),
   ];
   return `${lines.join('\n')}\n`;
 }

@@ -32,7 +32,7 @@ export interface RenderTextOptions {
  * @returns lines that end with a line feed
  * @example
  * const values = Array.from({ length: 31 }, (_, i) => 0.2 + 0.01 * i);
- * const spectrum = createSpectrum({ start: 400, interval: 10, values, scale: 'fraction' });
+ * const spectrum = createSpectrum({ start: 400, step: 10, values, scale: 'fraction' });
  * const study = parseStudy({
  *   title: 'An invented tint',
  *   viewing: { illuminant: 'D65', observer: '10' },
@@ -61,8 +61,8 @@ export function renderText(result: StudyResult, { width = 100, colour = false }:
     ...openCriteria(result, room, style),
     '',
     ...rankingSentences(result).flatMap((sentence) => wrap(plainText(sentence), room)),
-    ...result.warnings.flatMap(({ message, place }) =>
-      wrap(plainText(`Note: ${place === undefined ? '' : `${place}: `}${message}`), room).map(style.faint),
+    ...result.warnings.flatMap(({ message, path }) =>
+      wrap(plainText(`Note: ${path === undefined ? '' : `${path}: `}${message}`), room).map(style.faint),
     ),
   ];
   return `${lines.join('\n')}\n`;

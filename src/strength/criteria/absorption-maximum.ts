@@ -30,23 +30,23 @@ export function maximumOf({ bands, reference }: Dilution): number {
 }
 
 /** The fault of a reduction in which the colorant adds no absorption to its white. */
-export function noAbsorption(place: string, seen: number): TintladderError {
+export function noAbsorption(path: string, received: number): TintladderError {
   return new TintladderError('no-absorption', {
-    place,
-    seen: `K/S of ${seen} above that of the white base`,
+    path,
+    received: `K/S of ${received} above that of the white base`,
     expected: 'an absorption that the colorant adds',
-    mend: 'Is the white base the one that both reductions were made with?',
+    hint: 'Is the white base the one that both reductions were made with?',
   });
 }
 
 function noteShape({ bands, reference }: Dilution, band: number): Warning[] {
   const warnings: Warning[] = [];
-  const place = bands.nameOf(band);
+  const path = bands.nameOf(band);
   if ((band === bands.first || band === bands.last) && bands.count > 3) {
     warnings.push({
       code: 'absorption-maximum-at-end',
-      message: `The absorption maximum lies at ${place}, the end of the range looked at; the true one may lie beyond it.`,
-      place,
+      message: `The absorption maximum lies at ${path}, the end of the range looked at; the true one may lie beyond it.`,
+      path,
     });
   }
   const least = Math.min(...reference.subarray(bands.first, bands.last + 1));
@@ -55,8 +55,8 @@ function noteShape({ bands, reference }: Dilution, band: number): Warning[] {
       code: 'near-neutral',
       message:
         `The reference absorbs nearly evenly, at least ${Math.floor((least / reference[band]) * 100)} % of its maximum ` +
-        `everywhere, so the place of the maximum, ${place}, is accidental; a sum or tristimulus Y says more.`,
-      place,
+        `everywhere, so the place of the maximum, ${path}, is accidental; a sum or tristimulus Y says more.`,
+      path,
     });
   }
   return warnings;

@@ -26,10 +26,10 @@ export function solveSmallestDifference(dilution: Dilution, { near }: Choice = {
   const ends = Math.min(squared(low), squared(high));
   if (!minima.some((factor) => squared(factor) <= ends)) {
     throw new TintladderError('no-solution', {
-      place: 'trial',
-      seen: 'closest in colour at an end of the range of amounts',
+      path: 'trial',
+      received: 'closest in colour at an end of the range of amounts',
       expected: 'an amount of the trial between a thousandth and a thousand times its own, with no negative K/S,',
-      mend: 'Does the trial hold the colorant, and is the white base the right one?',
+      hint: 'Does the trial hold the colorant, and is the white base the right one?',
     });
   }
   const least = Math.sqrt(Math.min(...minima.map(squared)));

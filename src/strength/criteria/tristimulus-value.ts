@@ -29,7 +29,7 @@ export function solveLowestTristimulus(dilution: Dilution, choice: Choice = {}):
     warnings.push({
       code: 'near-neutral',
       message: `${lowest.name} and ${second.name} of the reference are lowest within 2 %, so the choice is accidental.`,
-      place: lowest.name,
+      path: lowest.name,
     });
   }
   const solution = solveTristimulus(dilution, choice.tristimulus ?? lowest.name, choice.near);
@@ -54,19 +54,19 @@ function solveTristimulus(dilution: Dilution, name: Tristimulus, near: number | 
   const white = excess(0) + target;
   if (!(target < white)) {
     throw new TintladderError('no-absorption', {
-      place: `${name} of the reference`,
-      seen: target,
+      path: `${name} of the reference`,
+      received: target,
       expected: `a value below that of the white base, ${white},`,
-      mend: 'Is the white base the one that both reductions were made with?',
+      hint: 'Is the white base the one that both reductions were made with?',
     });
   }
   const roots = solutionsNear(near, (close) => findRoots(scannedFactors(dilution, close), excess));
   if (roots.length === 0) {
     throw new TintladderError('no-solution', {
-      place: `${name} of the trial`,
-      seen: `${excess(1) + target} as measured`,
+      path: `${name} of the trial`,
+      received: `${excess(1) + target} as measured`,
       expected: `an amount of the trial that gives ${target}`,
-      mend: 'Does the trial hold the colorant, and is the white base the right one?',
+      hint: 'Does the trial hold the colorant, and is the white base the right one?',
     });
   }
   return { ...nearestOrClosestInColour(dilution, roots, near), choice: { tristimulus: name } };

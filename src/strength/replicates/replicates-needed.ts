@@ -53,6 +53,6 @@ export function replicatesNeeded({
   return count;
 }
 
-function invalid(name: string, seen: number, expected: string): TintladderError {
-  return new TintladderError('invalid-option', { place: `options.${name}`, seen, expected });
+function invalid(name: string, received: number, expected: string): TintladderError {
+  return new TintladderError('invalid-option', { path: `options.${name}`, received, expected });
 }

@@ -70,20 +70,20 @@ export function scatterInterval(
   } catch (error) {
     if (!(error instanceof TintladderError)) throw error;
     const message = `There is no interval, since one of the replicates alone has no strength: ${error.message}`;
-    return { warnings: [{ code: 'no-interval', message, place: error.place }] };
+    return { warnings: [{ code: 'no-interval', message, path: error.path }] };
   }
   const warnings: Warning[] = [];
   const interval = intervalFromReplicates(percent, logs);
   for (const name of ['reference', 'trial', 'white'] as const) {
     if (logs[name].length > 1 && Math.max(...logs[name]) - Math.min(...logs[name]) < IDENTICAL) {
       const message = `All readings of the ${name} are the same: a copied reading is no replicate and shows no scatter.`;
-      warnings.push({ code: 'replicates-identical', message, place: name });
+      warnings.push({ code: 'replicates-identical', message, path: name });
     }
   }
   if (interval && single) {
     const [once, repeated] = counts[0] === 1 ? ['reference', 'trial'] : ['trial', 'reference'];
     const message = `The ${once} was read once; its scatter is taken to be that of the ${repeated}.`;
-    warnings.push({ code: 'scatter-borrowed', message, place: once });
+    warnings.push({ code: 'scatter-borrowed', message, path: once });
   }
   return { ...(interval && { interval }), warnings };
 }

@@ -1,9 +1,9 @@
 import { assertFiniteArray, assertRows, rowsOutput } from '../core/internal.js';
 import { labUnchecked } from './cielab.js';
 import { assertGrid, type Grid } from './grid.js';
-import { weighted } from './tristimulus.js';
 import type { Viewing } from './viewing.js';
 import { type WeightingTable, weightingTable } from './weighting.js';
+import { weighted } from './xyz-from-spectrum.js';
 
 /**
  * CIELAB of many spectra: what `labFromSpectrum` gives for each, to the bit, without an object for each.
@@ -11,7 +11,7 @@ import { type WeightingTable, weightingTable } from './weighting.js';
  * The values are taken as they are, unlike those of a checked spectrum: fractions, and any finite number.
  *
  * @param values - reflectance factors as fractions, one spectrum after the other (n x bands)
- * @param grid - first wavelength and interval in nm, number of bands
+ * @param grid - first wavelength and step in nm, number of bands
  * @param viewing - illuminant and observer
  * @param out - where L*, a*, b* go, one after the other (n x 3)
  * @default out a new array
@@ -20,10 +20,10 @@ import { type WeightingTable, weightingTable } from './weighting.js';
  * `unknown-illuminant`, `unknown-observer`, `illuminant-range`; `not-finite` naming the index
  * @example
  * const values = Float64Array.of(0.5, 0.5, 0.5, 1, 1, 1);
- * labBatch(values, { start: 400, interval: 20, count: 3 }, D65_10)[3] // 100
+ * labRows(values, { start: 400, step: 20, count: 3 }, D65_10)[3] // 100
  * @see CIE 015:2018, 7.1; ISO/CIE 11664-4
  */
-export function labBatch(values: Float64Array, grid: Grid, viewing: Viewing, out?: Float64Array): Float64Array {
+export function labRows(values: Float64Array, grid: Grid, viewing: Viewing, out?: Float64Array): Float64Array {
   assertGrid(grid);
   const rows = assertRows(values, grid.count, 'values');
   const labs = rowsOutput(out, 3 * rows);

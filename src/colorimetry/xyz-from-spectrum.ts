@@ -16,10 +16,10 @@ export interface Xyz {
  * @param viewing - illuminant and observer
  * @returns X, Y, Z with Y = 100 for the perfect reflecting diffuser
  * @throws TintladderError `unknown-illuminant`, `unknown-observer`, `illuminant-range`
- * @example tristimulus(createSpectrum({ start: 400, interval: 10, values: Array(31).fill(0.5), scale: 'fraction' }), D65_10).Y // 50
+ * @example xyzFromSpectrum(createSpectrum({ start: 400, step: 10, values: Array(31).fill(0.5), scale: 'fraction' }), D65_10).Y // 50
  * @see CIE 015:2018, 7.1; ASTM E308 with weights as in ASTM E2022
  */
-export function tristimulus(spectrum: Spectrum, viewing: Viewing): Xyz {
+export function xyzFromSpectrum(spectrum: Spectrum, viewing: Viewing): Xyz {
   return weighted(spectrum.values, 0, weightingTable(viewing, gridOf(spectrum)));
 }
 
@@ -38,7 +38,7 @@ export function weighted(values: Float64Array, offset: number, { x, y, z }: Weig
 }
 
 /**
- * Tristimulus values of the perfect reflecting diffuser: the sum of the weights that {@link tristimulus} uses, which is the
+ * Tristimulus values of the perfect reflecting diffuser: the sum of the weights that {@link xyzFromSpectrum} uses, which is the
  * same on every grid.
  *
  * @param viewing - illuminant and observer
