@@ -47,7 +47,6 @@ export type ErrorCode =
   | 'count-mismatch'
   | 'truncated'
   | 'file-too-large'
-  | 'file-access'
   | 'malformed'
   // studies
   | 'study-invalid'
