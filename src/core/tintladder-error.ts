@@ -26,6 +26,10 @@ export type ErrorCode =
   | 'film-opaque'
   | 'no-absorption'
   | 'no-solution'
+  // repeated readings and evidence
+  | 'repetition-unstated'
+  | 'level-misplaced'
+  | 'pattern-invalid'
   // fits
   | 'too-few-points'
   | 'ill-conditioned'

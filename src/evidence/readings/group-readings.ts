@@ -1,0 +1,143 @@
+import { TintladderError } from '../../core/index.js';
+import { BLOCKS, type Block, isBlock, isLevel, LEVELS, type Level } from './level.js';
+import { compileNamePattern, type NameParts, oneOf, placeholdersIn } from './name-pattern.js';
+import type { Repeated } from './repeated.js';
+
+/** What {@link groupReadings} may be told beside the pattern. */
+export interface GroupReadingsOptions {
+  /** Texts that a placeholder takes, such as `{ package: ['A', 'A1'] }`; any text where none are given. */
+  readonly words?: Readonly<Record<string, readonly string[]>> | undefined;
+  /** What readings of one and the same name are: instruments often write the same name for every spot. Refused where left out. */
+  readonly sameName?: Level | undefined;
+}
+
+/** Readings that differ in nothing but what was repeated. */
+export interface ReadingGroup<Measurement> {
+  /** The texts of all placeholders that are no level, day or session, such as `{ paint: 'W', package: 'A' }`. */
+  readonly key: NameParts;
+  readonly readings: Repeated<Measurement>;
+}
+
+/** What {@link groupReadings} makes of a list of measurements. */
+export interface GroupedReadings<Measurement> {
+  /** In the order of their first readings. */
+  readonly groups: readonly ReadingGroup<Measurement>[];
+  /** Names that the pattern doesn't fit, as they came. */
+  readonly unmatched: readonly string[];
+}
+
+interface Placed<Measurement> {
+  readonly measurement: Measurement;
+  readonly path: string;
+  readonly parts: NameParts;
+}
+
+/**
+ * Repeated readings from a list of measurements, by a pattern of their names.
+ *
+ * Placeholders called after a level (`{grind} {weighing} {drawdown} {spot}`) tell the units, whatever their order in the name; `{day}` and
+ * `{session}` become labels; all others tell the groups; `{any}` takes text that doesn't matter. A level takes letters and digits, other
+ * placeholders any text, the shortest that fits: state `words` where that is ambiguous.
+ *
+ * @param measurements - objects with a `name`, as `readMeasurements` gives them
+ * @param pattern - literal text with placeholders in braces
+ * @throws TintladderError `pattern-invalid`; `repetition-unstated` for several readings of one name without `sameName`;
+ * `level-misplaced` where `sameName` is not below all levels of the pattern, or a unit lies in two days or sessions at a time
+ * @example
+ * const list = ['W A 1-1', 'W A 1-2', 'W A 2-1', 'W R 1-1'].map((name) => ({ name }));
+ * groupReadings(list, '{paint} {package} {weighing}-{spot}').groups.map(({ key, readings }) => `${key.package}: ${repetitionOf(readings).noun}`) // ['A: 2 weigh-ups', 'R: one reading']
+ */
+export function groupReadings<Measurement extends { readonly name: string }>(
+  measurements: readonly Measurement[],
+  pattern: string,
+  options: GroupReadingsOptions = {},
+): GroupedReadings<Measurement> {
+  const { words = {}, sameName } = options;
+  const placeholders = placeholdersIn(pattern, 'pattern');
+  const levels = LEVELS.filter((level) => placeholders.includes(level));
+  const blocks = BLOCKS.filter((block) => placeholders.includes(block));
+  const lowest = levels.at(-1);
+  if (sameName !== undefined && lowest !== undefined && LEVELS.indexOf(sameName) <= LEVELS.indexOf(lowest)) {
+    const expected = `a level below ${lowest}, the lowest of the pattern`;
+    throw new TintladderError('level-misplaced', { path: 'options.sameName', received: sameName, expected });
+  }
+  const read = compileNamePattern(pattern, (name) =>
+    words[name] ? oneOf(words[name]) : isLevel(name) ? '[\\p{L}\\p{N}]+' : '.+?',
+  );
+  const unmatched: string[] = [];
+  const groups = new Map<string, Placed<Measurement>[]>();
+  measurements.forEach((measurement, i) => {
+    const parts = read(measurement.name);
+    if (parts === undefined) unmatched.push(measurement.name);
+    else addTo(groups, JSON.stringify(keyOf(parts)), { measurement, path: `measurements[${i}]`, parts });
+  });
+  return {
+    groups: [...groups.values()].map((members) => ({
+      key: keyOf(members[0].parts),
+      readings: nest(members, { levels, blocks, sameName }) as Repeated<Measurement>,
+    })),
+    unmatched,
+  };
+}
+
+function keyOf(parts: NameParts): NameParts {
+  return Object.fromEntries(Object.entries(parts).filter(([name]) => !isLevel(name) && !isBlock(name)));
+}
+
+function addTo<Value>(lists: Map<string, Value[]>, key: string, value: Value): void {
+  const list = lists.get(key);
+  if (list) list.push(value);
+  else lists.set(key, [value]);
+}
+
+interface Structure {
+  readonly levels: readonly Level[];
+  readonly blocks: readonly Block[];
+  readonly sameName: Level | undefined;
+}
+
+function nest<M extends { readonly name: string }>(members: readonly Placed<M>[], structure: Structure): unknown {
+  const { levels, blocks, sameName } = structure;
+  const [level, ...below] = levels;
+  if (level === undefined) return oneName(members, sameName);
+  const units = new Map<string, Placed<M>[]>();
+  for (const member of members) addTo(units, member.parts[level], member);
+  const lists = [...units.values()];
+  // Labels stand at the outermost level whose units each lie in one block; where a unit spans several, its parts bear them.
+  const labelled = blocks.filter((block) => lists.every((list) => blocksOf(list, block).length === 1));
+  const left = blocks.filter((block) => !labelled.includes(block));
+  if (below.length === 0 && left.length > 0) refuseSpanning(lists, left[0]);
+  return {
+    [level]: lists.map((list) => nest(list, { levels: below, blocks: left, sameName })),
+    ...Object.fromEntries(labelled.map((block) => [block, lists.map(([first]) => first.parts[block])])),
+  };
+}
+
+function blocksOf(unit: readonly Placed<unknown>[], block: Block): string[] {
+  return [...new Set(unit.map(({ parts }) => parts[block]))];
+}
+
+function refuseSpanning(units: readonly (readonly Placed<unknown>[])[], block: Block): never {
+  const spanning = units.find((unit) => blocksOf(unit, block).length > 1) ?? units[0];
+  throw new TintladderError('level-misplaced', {
+    path: spanning[0].path,
+    received: blocksOf(spanning, block),
+    expected: `one ${block} for each unit of the lowest level`,
+    hint: `Readings of one unit in several ${block}s are units themselves: number them, for example as spots.`,
+  });
+}
+
+function oneName<M extends { readonly name: string }>(
+  members: readonly Placed<M>[],
+  sameName: Level | undefined,
+): unknown {
+  const readings = members.map(({ measurement }) => measurement);
+  if (readings.length === 1) return readings[0];
+  if (sameName !== undefined) return { [sameName]: readings };
+  throw new TintladderError('repetition-unstated', {
+    path: members[1].path,
+    received: members[1].measurement.name,
+    expected: 'a name of its own for each reading, as far as the pattern reads it',
+    hint: "Name what was repeated in the pattern, or say what readings of one name are: { sameName: 'spot' }.",
+  });
+}
