@@ -4,7 +4,8 @@ import { TintladderError } from '../core/index.js';
 import { findRoot } from '../numeric/internal.js';
 import { contrastRatio } from './contrast-ratio.js';
 import { filmSpectrum } from './film.js';
-import { measuredReflectance, type Surface } from './saunderson.js';
+import { measuredReflectance } from './saunderson.js';
+import { assertSurface, type SurfaceCorrection } from './surface.js';
 
 /** A paint by its coefficients, and the two fields of the chart it is drawn over. */
 export interface HidingFilm {
@@ -27,8 +28,8 @@ export interface HidingOptions {
    * @default 0.98
    */
   readonly ratio?: number;
-  /** Surface of the film; with it the contrast ratio is that of measured, without it that of internal reflectances. */
-  readonly surface?: Surface;
+  /** Surface of the film, so that the contrast ratio is that of measured reflectances; `'none'` takes that of internal ones. */
+  readonly surface: SurfaceCorrection;
 }
 
 /** The thickness at which a film hides, with its conditions. */
@@ -37,7 +38,7 @@ export interface HidingThickness {
   readonly thickness: number;
   readonly contrastRatio: number;
   readonly viewing: Viewing;
-  readonly surface?: Surface;
+  readonly surface: SurfaceCorrection;
 }
 
 /** Thicknesses are searched from a millionth to 10^9 times the mean free path of the strongest band, eight steps a decade. */
@@ -54,14 +55,15 @@ const STEPS_A_DECADE = 8;
  * @param options - viewing, ratio, surface
  * @returns the thickness, in the unit that K and S are per, with its conditions
  * @throws TintladderError `no-solution` if the chart alone already has this ratio or no thickness reaches it; `invalid-option` for a
- * ratio outside 0 to 1; `grid-mismatch`, `wrong-length`, `out-of-range`, `reflectance-out-of-range`
+ * ratio outside 0 to 1; `grid-mismatch`, `wrong-length`, `out-of-range`, `reflectance-out-of-range`; `invalid-option` for a surface that no film can have
  * @example
  * const flat = (R) => createSpectrum({ start: 400, step: 10, values: Array(31).fill(R), scale: 'fraction' });
  * const film = { absorption: Array(31).fill(0), scattering: Array(31).fill(0.5), black: flat(0), white: flat(0.8) };
- * hidingThickness(film, { viewing: D65_10 }).thickness // 23.443
+ * hidingThickness(film, { viewing: D65_10, surface: 'none' }).thickness // 23.443
  * @see ISO 6504-3; ASTM D2805; Kubelka (1948), J. Opt. Soc. Am. 38, 448-457
  */
 export function hidingThickness(film: HidingFilm, { viewing, ratio = 0.98, surface }: HidingOptions): HidingThickness {
+  assertSurface(surface, 'options.surface');
   const { absorption, scattering, black, white } = film;
   if (!(ratio > 0 && ratio < 1)) {
     throw new TintladderError('invalid-option', {
@@ -71,10 +73,8 @@ export function hidingThickness(film: HidingFilm, { viewing, ratio = 0.98, surfa
     });
   }
   assertSameGrid(black, white, 'white');
-  const over = (substrate: Spectrum, thickness: number) => {
-    const internal = filmSpectrum({ absorption, scattering, thickness, substrate });
-    return surface ? measuredReflectance(internal, surface) : internal;
-  };
+  const over = (substrate: Spectrum, thickness: number) =>
+    measuredReflectance(filmSpectrum({ absorption, scattering, thickness, substrate }), surface);
   const bare = contrastRatio(over(black, 0), over(white, 0), { viewing });
   if (bare >= ratio) {
     throw unreachable(`${bare} without any film`, `a chart with a contrast ratio below the one asked for, ${ratio},`);

@@ -16,4 +16,5 @@ export {
 } from './film-from-reflectivity.js';
 export { type HidingFilm, type HidingOptions, type HidingThickness, hidingThickness, spreadingRate } from './hiding.js';
 export { kOverS, kOverSRows, reflectanceFromKOverS } from './kubelka-munk.js';
-export { externalReflection, internalReflectance, measuredReflectance, type Surface } from './saunderson.js';
+export { externalReflection, internalReflectance, measuredReflectance } from './saunderson.js';
+export { SURFACE_GEOMETRIES, type Surface, type SurfaceCorrection, type SurfaceGeometry } from './surface.js';

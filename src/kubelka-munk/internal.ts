@@ -1,2 +1,3 @@
 export { opaqueReflectance, ratioOf, unusable } from './kubelka-munk.js';
-export { assertSurface, internalOf, measuredOf, noInternalReflectance } from './saunderson.js';
+export { internalOf, measuredOf, noInternalReflectance } from './saunderson.js';
+export { assertSurface } from './surface.js';

@@ -69,6 +69,42 @@ test('the two specular modes differ by k1', () => {
   expect(measured).toBeCloseTo(0.04, 15);
 });
 
+// Fresnel's equations as optics textbooks print them, by angles: Rs = (sin(i - t) / sin(i + t))², Rp = (tan(i - t) / tan(i + t))².
+describe('45° against the normal: the factor is T(45°) T(0°) / n²', () => {
+  const passed = (index: number) => {
+    const inside = Math.asin(Math.SQRT1_2 / index);
+    const [minus, plus] = [Math.PI / 4 - inside, Math.PI / 4 + inside];
+    const reflected = ((Math.sin(minus) / Math.sin(plus)) ** 2 + (Math.tan(minus) / Math.tan(plus)) ** 2) / 2;
+    return ((1 - reflected) * (1 - externalReflection(index))) / index ** 2;
+  };
+
+  test('0.405 for n = 1.5, where a diffuse way has (1 - k1)(1 - k2) = 0.384', () => {
+    expect(passed(1.5)).toBeCloseTo(0.405, 3);
+  });
+
+  test.each([1.2, 1.5, 1.8])('both ways round, n = %d', (index) => {
+    for (const geometry of ['45°:0°', '0°:45°'] as const) {
+      const surface: Surface = { external: externalReflection(index), internal: 0.6, specular: 'excluded', geometry };
+      const measured = (passed(index) * 0.3) / (1 - 0.6 * 0.3);
+      expect(measuredReflectance(0.3, surface)).toBeCloseTo(measured, 14);
+      expect(internalReflectance(measured, surface)).toBeCloseTo(0.3, 14);
+    }
+  });
+
+  test('a sphere either way round has the diffuse factor, which is also that of a surface without geometry', () => {
+    const bare = measuredReflectance(0.3, PAINT);
+    for (const geometry of ['d:8°', '8°:d'] as const)
+      expect(measuredReflectance(0.3, { ...PAINT, geometry })).toBe(bare);
+  });
+});
+
+test("'none' leaves readings as they are, 0 too", () => {
+  for (const value of [0, 0.37]) {
+    expect(internalReflectance(value, 'none')).toBe(value);
+    expect(measuredReflectance(value, 'none')).toBe(value);
+  }
+});
+
 test('without surface reflection nothing changes, and a perfect diffuser stays one', () => {
   expect(internalReflectance(0.37, { external: 0, internal: 0, specular: 'included' })).toBe(0.37);
   expect(internalReflectance(1, PAINT)).toBeCloseTo(1, 15);
@@ -123,7 +159,12 @@ describe('refused', () => {
     [{ ...PAINT, external: -0.01 }, 'surface.external'],
     [{ ...PAINT, internal: 1 }, 'surface.internal'],
     [{ ...PAINT, internal: Number.NaN }, 'surface.internal'],
+    [{ ...PAINT, external: '0.04' as unknown as number }, 'surface.external'],
     [{ ...PAINT, specular: 'SCI' as 'included' }, 'surface.specular'],
+    [{ ...PAINT, geometry: '45/0' as '45°:0°' }, 'surface.geometry'],
+    [{ ...PAINT, geometry: '45°:0°' as const }, 'surface.specular'],
+    [undefined as unknown as Surface, 'surface'],
+    ['None' as 'none', 'surface'],
   ])('the surface %o', (surface, path) => {
     expect(() => internalReflectance(0.5, surface)).toThrow(expect.objectContaining({ code: 'invalid-option', path }));
     expect(() => measuredReflectance(0.5, surface)).toThrow(expect.objectContaining({ code: 'invalid-option', path }));
