@@ -10,7 +10,7 @@ import { differenceScatter } from './difference-interval.js';
 import { evidenceOf } from './evidence.js';
 import { nextSteps } from './next-steps.js';
 import { type Area, areaFrom, assertComparable, type RubOutReading } from './readings.js';
-import type { PossibleCause, RubOutCertainty, RubOutResult, Tint } from './rub-out-result.js';
+import { type PossibleCause, type RubOutCertainty, type RubOutResult, TINTS, type Tint } from './rub-out-result.js';
 import { type Facts, RULES, type Rule } from './rules.js';
 import { meanLab, scatterOf } from './scatter.js';
 import { type RubOutStrengthChange, strengthChangeOf } from './strength-change.js';
@@ -49,12 +49,12 @@ const USUAL_LIMIT = 1;
  * limit, which pigment is behind it, how sure that is from these readings, and what to check next.
  *
  * Rubbing shears the wet film after flash-off, which takes flocculates apart and mixes what had separated. ΔE*ab of the means
- * is held against the limit with its 95 % interval (`judge`); a table of rules then looks at noise, at the evenness of the
+ * is compared with the limit by its 95 % interval (`judge`); a table of rules then looks at noise, at the evenness of the
  * film and at the direction of the change, in this order. Where two causes leave the same spectra both are named and none is
  * chosen. A strength change comes from K/S at the absorption maximum, from Lab approximately.
  *
  * The interval holds every true ΔE*ab under which the one found is no surprise, so noise, which makes ΔE*ab too large near zero,
- * is allowed for. With one spot a side and no `repeatability` there is none: the outcome is `undecided` and no diagnosis is
+ * is allowed for. With one spot per side and no `repeatability` there is none: the outcome is `undecided` and no diagnosis is
  * `proven`.
  *
  * @param unrubbed - one reading or several spots, all spectra or all Lab
@@ -168,7 +168,7 @@ function bothSignsOf({ rises, falls }: AbsorptionChange = { rises: 0, falls: 0 }
   return larger > 0 ? Math.min(rises, falls) / larger : 0;
 }
 
-/** Without a strength a change of one sign may still be one of strength: the sign decides, nothing is held against it. */
+/** Without a strength a change of one sign may still be one of strength: the sign decides, nothing speaks against it. */
 function shadeShareOf(strengthChange: RubOutStrengthChange | undefined, dEab: number): number {
   return strengthChange && dEab > 0 ? strengthChange.residualDEab / dEab : 0;
 }
@@ -213,11 +213,13 @@ function whiteOf({ white, viewing }: RubOutOptions, unrubbed: Area): Area | unde
 function tintOf({ tint, colorantChanges = [] }: RubOutOptions): Tint {
   const several = colorantChanges.length > 1;
   const given = tint ?? (several ? 'several-pigments' : 'single-pigment');
-  if ((given !== 'single-pigment' && given !== 'several-pigments') || (several && given === 'single-pigment')) {
-    const expected = several
-      ? "'several-pigments', since colorantChanges names several,"
-      : "'single-pigment' or 'several-pigments'";
-    throw new TintladderError('invalid-option', { path: 'options.tint', received: given, expected });
+  if (!TINTS.includes(given) || (several && given === 'single-pigment')) {
+    throw new TintladderError('invalid-option', {
+      path: 'options.tint',
+      received: given,
+      expected: several ? "'several-pigments'" : TINTS.map((name) => `'${name}'`).join(' or '),
+      hint: several ? 'colorantChanges names several pigments.' : undefined,
+    });
   }
   return given;
 }

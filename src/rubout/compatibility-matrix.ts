@@ -77,7 +77,7 @@ export function compatibilityMatrix(
   { strength: limit }: CompatibilityOptions = {},
 ): CompatibilityMatrix {
   if (tests.length === 0) {
-    throw new TintladderError('empty', { path: 'tests', received: 'an empty list', expected: 'one test or more' });
+    throw new TintladderError('empty', { path: 'tests', received: 'an empty list', expected: 'at least one test' });
   }
   const received = new Set<string>();
   tests.forEach(({ colorant, paint }, i) => {

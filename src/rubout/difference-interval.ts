@@ -49,7 +49,7 @@ export function differenceScatter(
       ? [
           {
             code: 'replicates-identical',
-            message: `All readings of the ${name} area are the same: a copied reading is no replicate and shows no scatter.`,
+            message: `All readings of the ${name} area are the same: a duplicate reading is no replicate and shows no scatter.`,
             path: name,
           },
         ]
@@ -89,7 +89,7 @@ const IDENTITY = [1, 0, 0, 0, 1, 0, 0, 0, 1];
 
 const scaled = (matrix: readonly number[], factor: number) => matrix.map((value) => value * factor);
 
-/** The scatter of both areas together; of one spot a side it is no number. */
+/** The scatter of both areas together; of one spot per side it is no number. */
 function pool(areas: readonly [Area, Area], scatters: readonly AreaScatter[]): Pooled {
   const degreesOfFreedom = areas[0].labs.length + areas[1].labs.length - 2;
   const covariance = scatters[0].products.map((value, i) => (value + scatters[1].products[i]) / degreesOfFreedom);

@@ -51,7 +51,7 @@ function limitEvidence({ difference, interval, limit, outcome }: Findings): Evid
         fails: `The whole interval is beyond ${bound}.`,
         undecided: `The interval holds ${bound}, so nothing is decided yet.`,
       }[outcome]
-    : `One reading a side shows no scatter, so it is not decided whether the film meets ${bound}.`;
+    : `One reading per side shows no scatter, so it is not decided whether the film meets ${bound}.`;
   return { statement: said, figures: { dEab: difference.dEab, limit } };
 }
 

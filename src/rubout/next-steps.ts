@@ -12,7 +12,7 @@ export interface OpenQuestions {
   readonly unevenRubbed: boolean;
 }
 
-/** Spots a side from which the interval gets little narrower for each spot more. */
+/** Spots per side from which the interval gets little narrower for each spot more. */
 const ENOUGH_SPOTS = 5;
 
 /** What would settle an open question, first things first. A film that meets its limit with nothing found needs nothing. */
@@ -22,12 +22,12 @@ export function nextSteps(open: OpenQuestions): string[] {
   const spots = Math.min(replicates.unrubbed, replicates.rubbed);
   if (noise === 'unknown') {
     steps.push(
-      'Read three spots or more of both areas, or state the repeatability of a reading: one spot shows no scatter.',
+      'Read at least three spots of both areas, or state the repeatability of a reading: one spot shows no scatter.',
     );
   } else if (outcome === 'undecided' || certainty === 'not-shown') {
     steps.push(
       spots < ENOUGH_SPOTS
-        ? `Read ${ENOUGH_SPOTS} spots or more of both areas: the interval is too wide to decide.`
+        ? `Read at least ${ENOUGH_SPOTS} spots of both areas: the interval is too wide to decide.`
         : 'Repeat drawdown and rub-out: more spots of one film would not narrow the interval much.',
     );
   }

@@ -31,7 +31,7 @@ export interface Area {
 export function areaFrom(given: RubOutReading | readonly RubOutReading[], path: string, viewing: Viewing): Area {
   const readings = Array.isArray(given) ? (given as readonly RubOutReading[]) : [given as RubOutReading];
   if (readings.length === 0) {
-    throw new TintladderError('empty', { path, received: 'an empty list', expected: 'one reading or more' });
+    throw new TintladderError('empty', { path, received: 'an empty list', expected: 'at least one reading' });
   }
   const placed = (i: number) => (readings.length === 1 ? path : `${path}[${i}]`);
   const spectra = readings.flatMap((reading) => spectrumOf(reading) ?? []);

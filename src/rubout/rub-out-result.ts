@@ -8,21 +8,31 @@ import type { RubOutStrengthChange } from './strength-change.js';
 import type { RubOutThresholds } from './thresholds.js';
 
 /** What can make the rubbed area differ from the unrubbed one. */
-export type RubOutCause =
-  | 'coloured-pigment-flocculated'
-  | 'white-pigment-flocculated'
-  | 'pigments-separated'
-  | 'uneven-film';
+export const RUB_OUT_CAUSES = [
+  'coloured-pigment-flocculated',
+  'white-pigment-flocculated',
+  'pigments-separated',
+  'uneven-film',
+] as const;
+
+/** One of {@link RUB_OUT_CAUSES}. */
+export type RubOutCause = (typeof RUB_OUT_CAUSES)[number];
 
 /** What a rub-out shows: one cause, none, or a difference that has several causes or none that is known here. */
-export type RubOutDiagnosis = RubOutCause | 'none' | 'undetermined';
+export const RUB_OUT_DIAGNOSES = [...RUB_OUT_CAUSES, 'none', 'undetermined'] as const;
+
+/** One of {@link RUB_OUT_DIAGNOSES}. */
+export type RubOutDiagnosis = (typeof RUB_OUT_DIAGNOSES)[number];
 
 /**
  * How sure a diagnosis is from these readings: `proven` beyond their scatter at 95 %, with one cause left; `indicated` where
  * the scatter is unknown, the direction is within it, or several causes are left; `not-shown` where nothing was found but
  * not enough was read to rule it out. Flocculation itself is seen only under the microscope.
  */
-export type RubOutCertainty = 'proven' | 'indicated' | 'not-shown';
+export const RUB_OUT_CERTAINTIES = ['proven', 'indicated', 'not-shown'] as const;
+
+/** One of {@link RUB_OUT_CERTAINTIES}. */
+export type RubOutCertainty = (typeof RUB_OUT_CERTAINTIES)[number];
 
 /** A cause that fits the readings, and what would confirm it or tell it from the others. */
 export interface PossibleCause {
@@ -40,7 +50,10 @@ export interface Evidence {
 }
 
 /** Number of pigments beside the white. */
-export type Tint = 'single-pigment' | 'several-pigments';
+export const TINTS = ['single-pigment', 'several-pigments'] as const;
+
+/** One of {@link TINTS}. */
+export type Tint = (typeof TINTS)[number];
 
 /** What a rub-out shows, how surely, and what to do next. */
 export interface RubOutResult {

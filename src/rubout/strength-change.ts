@@ -9,7 +9,7 @@ import type { Area } from './readings.js';
 export interface RubOutStrengthChange {
   /** At the absorption maximum, %: positive where rubbing made the area stronger. */
   readonly changePercent: number;
-  /** 95 %; absent where the spots do not tell the scatter. */
+  /** 95 %; absent where the spots do not show the scatter. */
   readonly interval?: Interval;
   /** Whether it comes from Lab values and not from spectra. */
   readonly approximate: boolean;
@@ -33,6 +33,9 @@ interface Found {
   readonly at: string;
 }
 
+/** How the messages of a strength are introduced, which speak of reference and trial. */
+const ROLES = 'Strength of the rubbed area (trial) against the unrubbed one (reference)';
+
 /** Already said of the rub-out itself. */
 const SAID = ['scatter-borrowed', 'replicates-identical'];
 
@@ -54,8 +57,7 @@ export function strengthChangeOf(
       return find();
     } catch (error) {
       if (!(error instanceof TintladderError && WITHOUT_STRENGTH.includes(error.code))) throw error;
-      const path = inWordsOfAreas(error.path);
-      notes.push({ code: 'no-strength-change', message: `${message}: ${inWordsOfAreas(error.message)}`, path });
+      notes.push({ code: 'no-strength-change', message: `${message}. ${ROLES}: ${error.message}`, path: error.path });
       return undefined;
     }
   };
@@ -85,17 +87,11 @@ export function strengthChangeOf(
       at,
       residualDEab: residual.dEab,
     },
-    warnings: [...notes, ...warnings]
-      .filter(({ code }) => !SAID.includes(code))
-      .map(({ code, message, path }) => ({
-        code,
-        message: inWordsOfAreas(message),
-        ...(path !== undefined && { path: inWordsOfAreas(path) }),
-      })),
+    warnings: [
+      ...notes,
+      ...warnings
+        .filter(({ code }) => !SAID.includes(code))
+        .map((warning) => ({ ...warning, message: `${ROLES}: ${warning.message}` })),
+    ],
   };
-}
-
-/** The strength speaks of reference and trial; here they are the areas of one film. */
-function inWordsOfAreas(text: string): string {
-  return text.replace(/\breference\b/g, 'unrubbed area').replace(/\btrial\b/g, 'rubbed area');
 }

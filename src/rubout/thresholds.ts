@@ -9,7 +9,7 @@ export interface RubOutThresholds {
    * own limit: well above the scatter of readings on an even film. @default 0.4
    */
   readonly unevenness: number;
-  /** A difference more than this many times the scatter of the spots is no accident of an uneven film. The package's own. @default 3 */
+  /** A difference more than this many times the scatter of the spots is not the chance of an uneven film. The package's own. @default 3 */
   readonly overScatter: number;
   /**
    * Share of the difference that may be left at equal strength where the change is called one of strength alone. The

@@ -24,7 +24,7 @@ describe('the evidence of a rub-out', () => {
   test('without scatter is the difference, what is not decided, and the reason', () => {
     expect(said({})).toEqual([
       'The rubbed area differs from the unrubbed one by ΔE*ab 1.30 (ΔE00 0.90): ΔL* −1.20, ΔC*ab +0.50, ΔH*ab 0.00.',
-      'One reading a side shows no scatter, so it is not decided whether the film meets the limit of ΔE*ab 1.',
+      'One reading per side shows no scatter, so it is not decided whether the film meets the limit of ΔE*ab 1.',
       'For this reason.',
     ]);
     expect(figures({})).toEqual([
