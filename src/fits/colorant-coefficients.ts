@@ -75,7 +75,7 @@ export function fitColorantCoefficients({ white, reductions, masstone }: Coloran
     throw new TintladderError('too-few-points', {
       path: 'number of different reductions and masstones',
       received: different,
-      expected: 'two or more, one of them a reduction,',
+      expected: 'at least two, one of them a reduction',
     });
   }
   const { start, step } = white;

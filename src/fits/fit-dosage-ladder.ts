@@ -11,13 +11,18 @@ import {
   responseAt,
 } from './quadratic-plateau.js';
 
+/**
+ * What a dosage ladder may show. `plateau`: the response levels off within the ladder; `no-plateau-reached`: it still changes at
+ * the highest dosage; `no-effect`: the dosages don't differ by more than the points scatter.
+ */
+export const DOSAGE_OUTCOMES = ['plateau', 'no-plateau-reached', 'no-effect'] as const;
+
+/** One of {@link DOSAGE_OUTCOMES}. */
+export type DosageOutcome = (typeof DOSAGE_OUTCOMES)[number];
+
 /** What a dosage ladder shows. */
 export interface DosageLadderFit {
-  /**
-   * `plateau`: the response levels off within the ladder; `no-plateau-reached`: it still changes at the highest dosage;
-   * `no-effect`: the dosages don't differ by more than the points scatter.
-   */
-  readonly outcome: 'plateau' | 'no-plateau-reached' | 'no-effect';
+  readonly outcome: DosageOutcome;
   /** Dosage at which the plateau starts; only with the outcome `plateau` */
   readonly optimum?: FittedQuantity;
   /** Response on the plateau; only with the outcome `plateau` */
@@ -43,10 +48,10 @@ const STEPS = 200;
 /**
  * Fits a ladder of dosages with a quadratic plateau: `y = P - c (x0 - x)²` up to the optimum x0, `y = P` from there on.
  *
- * Least squares with even scatter; intervals are 95 % profile-likelihood intervals with Student's t. Points may come in any order; points
+ * Least squares with constant scatter; intervals are 95 % profile-likelihood intervals with Student's t. Points may come in any order; points
  * at the same dosage are replicates. Whether the dosage has an effect at all is an F test of the curve against the mean, at 5 %.
  *
- * @param points - dosage and response in any units; four different dosages and five points or more
+ * @param points - dosage and response in any units; at least four different dosages and five points
  * @returns outcome, optimum and plateau with intervals, residual deviation, the curve; warnings `optimum-not-resolved`,
  * `plateau-not-proven`, `interval-open`, `replicates`, `lack-of-fit`, `falls-off`
  * @throws TintladderError `too-few-points`, `not-finite`, `out-of-range` for a negative dosage or response

@@ -2,8 +2,8 @@ import { TintladderError, type Warning } from '../core/index.js';
 import { fitExponentialForm } from './exponential-form.js';
 import { type FittedQuantity, fittedQuantity } from './fitted-quantity.js';
 import type { GrindCurveFit, GrindFormFit } from './grind-curve-fit.js';
-import type { FittedForm, GrindFormName, GrindPoint, Scatter, WeightedPoint } from './grind-form.js';
-import { weigh } from './grind-form.js';
+import type { FittedForm, GrindFormName, GrindPoint, GrindScatter, WeightedPoint } from './grind-form.js';
+import { GRIND_FORMS, GRIND_SCATTERS, weigh } from './grind-form.js';
 import { fitHalfTimeForm } from './half-time-form.js';
 import { assertEnough, assertPoints, findReplicates, replicateWarnings } from './ladder-points.js';
 import { type Bounds, profileBounds, profileLimit } from './profile-interval.js';
@@ -14,12 +14,12 @@ export interface GrindCurveOptions {
   /** Fit only this form; by default both are fitted and AICc chooses. */
   readonly form?: GrindFormName;
   /**
-   * How the points scatter around the curve: by the same amount everywhere (`even`) or in proportion to the strength. If `unknown`, the
+   * How the points scatter around the curve: by the same amount everywhere (`constant`) or in proportion to the strength. If `unknown`, the
    * variance is taken to grow with the strength to the power of 0.7: whichever of the two is true, the intervals then hold.
    *
    * @default 'unknown'
    */
-  readonly scatter?: Scatter;
+  readonly scatter?: GrindScatter;
 }
 
 const LEAST = { steps: 4, points: 4 };
@@ -31,14 +31,14 @@ const SAMPLES = 100;
  * Fits the development of strength over dispersing time, in two forms: `F(t) = F∞ t / (t + t½)` and
  * `F(t) = F∞ - (F∞ - F0) exp(-t / τ)`.
  *
- * Least squares with even scatter. Intervals are 95 % profile-likelihood intervals with Student's t; those of a form hold if
+ * Weighted least squares. Intervals are 95 % profile-likelihood intervals with Student's t; those of a form hold if
  * the form is the right one. AICc prefers a form; below six points it is the half-time form, which has fewer parameters. Where the
  * other form leaves less than twice the sum of squares, the points don't tell the two apart: the intervals then span both forms
  * and `formsUndecided` is true. Points at the same time are replicates.
- * Nothing is prolonged silently: a time outside the ladder is marked `extrapolated` and noted, and the curve for plotting ends with
+ * Nothing is extrapolated silently: a time outside the ladder is marked `extrapolated` and noted, and the curve for plotting ends with
  * the points.
  *
- * @param points - time and strength in any units, in the order of time; four different times or more, five for the exponential form
+ * @param points - time and strength in any units, in the order of time; at least four different times, five for the exponential form
  * @param options - form: fit only this one
  * @returns final strength, half-time, times to 90 % and 95 % of the final strength, with intervals; residual deviation; the
  * curve; both forms; warnings `extrapolated`, `interval-open`, `replicates`, `lack-of-fit`, `form-not-compared`, `forms-undecided`,
@@ -59,20 +59,8 @@ export function fitGrindCurve(
   { form, scatter = 'unknown' }: GrindCurveOptions = {},
 ): GrindCurveFit {
   assertPoints(points);
-  if (form !== undefined && form !== 'half-time' && form !== 'exponential') {
-    throw new TintladderError('invalid-option', {
-      path: 'options.form',
-      received: form,
-      expected: "'half-time' or 'exponential'",
-    });
-  }
-  if (!['even', 'proportional', 'unknown'].includes(scatter)) {
-    throw new TintladderError('invalid-option', {
-      path: 'options.scatter',
-      received: scatter,
-      expected: "'even', 'proportional' or 'unknown'",
-    });
-  }
+  if (form !== undefined) assertOneOf(GRIND_FORMS, form, 'options.form');
+  assertOneOf(GRIND_SCATTERS, scatter, 'options.scatter');
   const times = points.map(({ time }) => time);
   assertIncreasing(times);
   assertEnough(times, 'time', form === 'exponential' ? { steps: LEAST_STEPS_EXPONENTIAL, points: 5 } : LEAST);
@@ -198,8 +186,13 @@ function assertIncreasing(times: readonly number[]): void {
     throw new TintladderError('not-increasing', {
       path: `points[${i}].time`,
       received: time,
-      expected: `a time of ${times[i - 1]} or more, like the point before it,`,
+      expected: `a time not before that of the point before it, ${times[i - 1]}`,
       hint: 'Give the points in the order of time; points at the same time are replicates.',
     });
   });
+}
+
+function assertOneOf(list: readonly string[], received: string, path: string): void {
+  if (list.includes(received)) return;
+  throw new TintladderError('invalid-option', { path, received, expected: `one of ${list.join(', ')}` });
 }

@@ -6,7 +6,7 @@ export interface FittedQuantity {
   readonly value: number;
   /** 95 % profile-likelihood interval; absent where the data leave one end open, which a warning says. */
   readonly interval?: { readonly low: number; readonly high: number };
-  /** True where the figure lies beyond the first or last step that was read, so that the curve had to be prolonged to it. */
+  /** True where the figure lies beyond the first or last step that was read, so that the curve had to be extrapolated to it. */
   readonly extrapolated: boolean;
 }
 
@@ -25,6 +25,7 @@ export function fittedQuantity(
       code: 'extrapolated',
       path: name,
       message: `The ${name}, ${format(value)}, lies outside the ladder: ${edge} was the ${word} ${range.axis} read.`,
+      figures: { value, [word]: edge },
     });
   }
   const { low, high } = bounds;
@@ -40,6 +41,7 @@ export function fittedQuantity(
     code: 'interval-open',
     path: name,
     message: `At 95 % confidence the data show the ${name} to be ${known}.`,
+    figures: { value, ...(low !== undefined && { low }), ...(high !== undefined && { high }) },
   });
   return { quantity: { value, extrapolated }, warnings };
 }

@@ -1,11 +1,11 @@
 import type { Warning } from '../core/index.js';
 import type { FittedQuantity } from './fitted-quantity.js';
-import type { GrindFormName, GrindPoint, Scatter } from './grind-form.js';
+import type { GrindFormName, GrindPoint, GrindScatter } from './grind-form.js';
 
 /** One shape of the grind curve as fitted. */
 export interface GrindFormFit {
   readonly form: GrindFormName;
-  /** F∞, where the strength levels off, in the unit of the points; the only figure that is always a prolongation */
+  /** F∞, where the strength levels off, in the unit of the points; the only figure that is always an extrapolation */
   readonly finalStrength: FittedQuantity;
   /** Time to half the final strength, in the unit of the points; 0 if the curve starts above it */
   readonly halfTime: FittedQuantity;
@@ -29,7 +29,7 @@ export interface GrindCurveFit extends GrindFormFit {
   readonly formsUndecided: boolean;
   /** Every form that could be fitted, the preferred one included. */
   readonly forms: readonly GrindFormFit[];
-  readonly scatter: Scatter;
+  readonly scatter: GrindScatter;
   /** The points as fitted, so that a later step need not be handed them again. */
   readonly points: readonly GrindPoint[];
 }

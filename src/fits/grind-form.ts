@@ -1,3 +1,5 @@
+import { mean } from '../numeric/internal.js';
+
 /** Strength after a time of dispersing, in the units of the caller. */
 export interface GrindPoint {
   /** Time in the mill, any unit, >= 0 */
@@ -7,7 +9,10 @@ export interface GrindPoint {
 }
 
 /** The two shapes of a grind curve. */
-export type GrindFormName = 'half-time' | 'exponential';
+export const GRIND_FORMS = ['half-time', 'exponential'] as const;
+
+/** One of {@link GRIND_FORMS}. */
+export type GrindFormName = (typeof GRIND_FORMS)[number];
 
 /**
  * One shape of the grind curve, fitted to points by least squares. Everything that is asked of it - final strength, times to a share
@@ -30,10 +35,13 @@ export interface FittedForm {
 }
 
 /** How points scatter around a curve: in proportion to the strength, by the same amount everywhere, or somehow between. */
-export type Scatter = 'proportional' | 'even' | 'unknown';
+export const GRIND_SCATTERS = ['proportional', 'constant', 'unknown'] as const;
+
+/** One of {@link GRIND_SCATTERS}. */
+export type GrindScatter = (typeof GRIND_SCATTERS)[number];
 
 /** The power of the strength that the variance of a point is taken to grow with. */
-const VARIANCE_POWER: Readonly<Record<Scatter, number>> = { even: 0, unknown: 0.7, proportional: 2 };
+const VARIANCE_POWER: Readonly<Record<GrindScatter, number>> = { constant: 0, unknown: 0.7, proportional: 2 };
 
 /** A point with the weight of its square in the sum. */
 export interface WeightedPoint extends GrindPoint {
@@ -67,11 +75,11 @@ const LEAST_SHARE = 0.1;
  * Weighs points for their scatter. Replicates share one weight, that of their mean; the highest strength weighs 1, so that the
  * residual deviation is the one to expect there.
  */
-export function weigh(points: readonly GrindPoint[], scatter: Scatter): WeightedPoint[] {
+export function weigh(points: readonly GrindPoint[], scatter: GrindScatter): WeightedPoint[] {
   const means = new Map<number, number>();
   for (const { time } of points) {
     const same = points.filter((point) => point.time === time);
-    means.set(time, same.reduce((sum, { strength }) => sum + strength, 0) / same.length);
+    means.set(time, mean(same.map(({ strength }) => strength)));
   }
   const highest = Math.max(...means.values());
   return points.map(({ time, strength }) => {

@@ -57,7 +57,7 @@ export function grindingTimeSaved(
   const [slow, fast] = [timeTo(reference, strength, 'reference'), timeTo(sample, strength, 'sample')];
   for (const { path, time, last } of [slow, fast]) {
     if (time <= last) continue;
-    const message = `The ${path} reaches ${strength} only beyond the last time read, ${last}, on its prolonged curve.`;
+    const message = `The ${path} reaches ${strength} only beyond the last time read, ${last}, on its extrapolated curve.`;
     warnings.push({ code: 'extrapolated', path, message });
   }
   const value = slow.time - fast.time;
@@ -94,7 +94,7 @@ function timeTo(curve: GrindCurveFit, strength: number, path: 'reference' | 'sam
     throw new TintladderError('no-solution', {
       path: `strength ${strength} of the ${path}`,
       received: time > 0 ? 'never reached' : 'passed before the start',
-      expected: `a strength between the start of its curve and its final strength, ${curve.finalStrength.value},`,
+      expected: `a strength between the start of its curve and its final strength, ${curve.finalStrength.value}`,
     });
   }
   // An end that one form leaves open stays open.

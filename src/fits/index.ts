@@ -4,11 +4,11 @@ export {
   fitColorantCoefficients,
   type Reduction,
 } from './colorant-coefficients.js';
-export { type DosageLadderFit, fitDosageLadder } from './fit-dosage-ladder.js';
+export { DOSAGE_OUTCOMES, type DosageLadderFit, type DosageOutcome, fitDosageLadder } from './fit-dosage-ladder.js';
 export { fitGrindCurve, type GrindCurveOptions } from './fit-grind-curve.js';
 export type { FittedQuantity } from './fitted-quantity.js';
 export type { GrindCurveFit, GrindFormFit } from './grind-curve-fit.js';
-export type { GrindFormName, GrindPoint, Scatter as GrindScatter } from './grind-form.js';
+export { GRIND_FORMS, GRIND_SCATTERS, type GrindFormName, type GrindPoint, type GrindScatter } from './grind-form.js';
 export { type GrindingTimeSaved, grindingTimeSaved, type TimeSavedOptions } from './grinding-time-saved.js';
 export type { DosagePoint } from './quadratic-plateau.js';
 export {

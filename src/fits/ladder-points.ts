@@ -2,7 +2,7 @@ import { TintladderError, type Warning } from '../core/index.js';
 import { fisherQuantile, squaresAroundMean } from '../numeric/internal.js';
 
 /**
- * Refuses points that are no numbers of 0 or more.
+ * Refuses points that are no numbers of at least 0.
  *
  * @throws TintladderError `not-finite`, `out-of-range`
  */
@@ -14,7 +14,7 @@ export function assertPoints(points: readonly object[]): void {
         throw new TintladderError('not-finite', { path, received: value, expected: 'a finite number' });
       }
       if (value < 0)
-        throw new TintladderError('out-of-range', { path, received: value, expected: 'a number of 0 or more' });
+        throw new TintladderError('out-of-range', { path, received: value, expected: 'a number of at least 0' });
     }
   });
 }
@@ -30,7 +30,7 @@ export function assertEnough(steps: readonly number[], axis: string, needed: { s
     throw new TintladderError('too-few-points', {
       path: `number of different ${axis}s`,
       received: different,
-      expected: `${needed.steps} or more`,
+      expected: `at least ${needed.steps}`,
       hint: `Points at the same ${axis} are replicates of one step.`,
     });
   }
@@ -38,7 +38,7 @@ export function assertEnough(steps: readonly number[], axis: string, needed: { s
     throw new TintladderError('too-few-points', {
       path: 'number of points',
       received: steps.length,
-      expected: `${needed.points} or more`,
+      expected: `at least ${needed.points}`,
     });
   }
 }

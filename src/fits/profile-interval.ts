@@ -17,7 +17,7 @@ const NARROW = 1e-3;
 const PARABOLAS = [1e-3, 1e-5];
 
 /**
- * The least value of `f` on [low, high]: an even scan, so that a second, higher minimum misleads nobody; golden-section search
+ * The least value of `f` on [low, high]: an evenly spaced scan, so that a second, higher minimum misleads nobody; golden-section search
  * between the neighbours of its best step; and parabolas at the end, since sums of squares are smooth.
  */
 export function searchMinimum(f: (x: number) => number, low: number, high: number, steps: number): Minimum {

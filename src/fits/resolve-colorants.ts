@@ -169,7 +169,7 @@ function readingsOf(side: Spectrum | readonly Spectrum[], path: string): readonl
   const readings: readonly Spectrum[] =
     'values' in side && !Array.isArray(side) ? [side as Spectrum] : (side as readonly Spectrum[]);
   if (readings.length > 0) return readings;
-  throw new TintladderError('empty', { path, received: 'no reading', expected: 'one reading or more' });
+  throw new TintladderError('empty', { path, received: 'no reading', expected: 'at least one reading' });
 }
 
 function assertColorants(colorants: readonly TintColorant[], count: number): void {
@@ -177,7 +177,7 @@ function assertColorants(colorants: readonly TintColorant[], count: number): voi
     throw new TintladderError('empty', {
       path: 'options.colorants',
       received: 'none',
-      expected: 'one colorant or more',
+      expected: 'at least one colorant',
     });
   }
   colorants.forEach(({ kOverS }, j) => {
@@ -186,7 +186,7 @@ function assertColorants(colorants: readonly TintColorant[], count: number): voi
       throw new TintladderError('wrong-length', {
         path: `${path}.length`,
         received: kOverS.length,
-        expected: `one value for each wavelength, ${count},`,
+        expected: `one value for each wavelength, ${count}`,
       });
     }
     const bad = Array.from(kOverS).findIndex((value) => !Number.isFinite(value));

@@ -63,7 +63,7 @@ export function twoConstantStrength(
     throw new TintladderError('invalid-option', {
       path: 'options.notableDifference',
       received: notableDifference,
-      expected: 'a percentage of 0 or more',
+      expected: 'a percentage of at least 0',
     });
   }
   assertSameGrid(reference, trial, 'trial');
@@ -72,7 +72,7 @@ export function twoConstantStrength(
     throw new TintladderError('grid-mismatch', {
       path: 'options.colorant',
       received: `${white.length} bands from ${start} nm`,
-      expected: `the grid of the reference, ${reference.values.length} bands from ${reference.start} nm,`,
+      expected: `the grid of the reference, ${reference.values.length} bands from ${reference.start} nm`,
     });
   }
   const referenceRatio = spectralKOverS(reference, 'reference');
@@ -84,7 +84,7 @@ export function twoConstantStrength(
     throw new TintladderError('no-absorption', {
       path: `reference at ${wavelength} nm`,
       received: referenceRatio[i],
-      expected: `a K/S above that of the white, ${white[i]},`,
+      expected: `a K/S above that of the white, ${white[i]}`,
     });
   }
   const amountOf = (ratio: number, side: 'reference' | 'trial') => {
@@ -93,7 +93,7 @@ export function twoConstantStrength(
     throw new TintladderError('no-solution', {
       path: `K/S of the ${side} at ${wavelength} nm`,
       received: ratio,
-      expected: `a K/S below that of the colorant alone, ${absorption[i] / scattering[i]},`,
+      expected: `a K/S below that of the colorant alone, ${absorption[i] / scattering[i]}`,
     });
   };
   const effectiveAmounts = {

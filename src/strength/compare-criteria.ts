@@ -1,7 +1,7 @@
 import type { Spectrum } from '../colorimetry/index.js';
 import { type ErrorCode, TintladderError, type Warning } from '../core/index.js';
+import { STRENGTH_CRITERIA, type StrengthCriterion } from './criteria/strength-criterion.js';
 import { relativeTintingStrength } from './relative-tinting-strength.js';
-import { STRENGTH_CRITERIA, type StrengthCriterion } from './strength-criterion.js';
 import type { ComparisonOptions } from './strength-options.js';
 import type { StrengthResult } from './strength-result.js';
 
@@ -94,13 +94,15 @@ export function compareStrengthCriteria(
         `more than ${shadeThreshold}: the shade differs, strengths spread over ${spread.toFixed(1)} %, and no single ` +
         `figure should be quoted.`,
       path: worst.criterion,
+      figures: { dE2000: largestResidual.dE2000, threshold: shadeThreshold, spread },
     });
   }
   if (unsolved.length > 0) {
-    const names = unsolved.map(({ criterion }) => criterion).join(', ');
+    const names = unsolved.map(({ criterion }) => criterion);
     warnings.push({
       code: 'criteria-unsolved',
-      message: `There is no strength by ${names}; the reasons are in unsolved.`,
+      message: `There is no strength by ${names.join(', ')}; the reasons are in unsolved.`,
+      figures: { criteria: names },
     });
   }
   return {

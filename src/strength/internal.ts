@@ -1,2 +1,2 @@
-export { type Bands, spectralBands, tristimulusBands } from './bands.js';
-export { absorptionOf } from './colorant-absorption.js';
+export { type Bands, spectralBands, tristimulusBands } from './reduction/bands.js';
+export { absorptionOf } from './reduction/colorant-absorption.js';

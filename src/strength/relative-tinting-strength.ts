@@ -2,10 +2,10 @@ import { createSpectrum, gridOf, type Spectrum, spectrumWarnings } from '../colo
 import { assertSameGrid } from '../colorimetry/internal.js';
 import type { Warning } from '../core/index.js';
 import { asReadings } from '../core/internal.js';
-import { type Bands, FIRST_WAVELENGTH, LAST_WAVELENGTH, spectralBands } from './bands.js';
-import { sideOf } from './side.js';
+import { assertCriterion, type StrengthCriterion } from './criteria/strength-criterion.js';
+import { type Bands, FIRST_WAVELENGTH, LAST_WAVELENGTH, spectralBands } from './reduction/bands.js';
+import { sideOf } from './reduction/side.js';
 import { compareReductions } from './strength-comparison.js';
-import { assertCriterion, type StrengthCriterion } from './strength-criterion.js';
 import { assertComparison, type ComparisonOptions } from './strength-options.js';
 import type { StrengthResult } from './strength-result.js';
 
@@ -26,7 +26,7 @@ export interface StrengthOptions extends ComparisonOptions<Spectrum> {
  * Each side may be one reading or several of the same kind; the figure is that of the mean reflectances. The 95 % interval
  * comes from the scatter of the logarithm of strength: each reading's strength against the means of the other sides,
  * variances `s²/n` added, degrees of freedom by Welch and Satterthwaite. A white read once counts as exact. With one
- * reading a side, `repeatability` gives the interval with the normal quantile; without either there is none. `finding` is
+ * reading per side, `repeatability` gives the interval with the normal quantile; without either there is none. `finding` is
  * `equal-within-margin` only if a margin is stated and holds the interval, and `undecided` without an interval.
  *
  * @param reference - one spectrum or its replicates, at least one

@@ -1,12 +1,12 @@
 import { deltaE2000 } from '../colorimetry/index.js';
 import { TintladderError, type Warning } from '../core/index.js';
-import { absorptionOf, addedAbsorption } from './colorant-absorption.js';
 import { solveAbsorptionMaximum } from './criteria/absorption-maximum.js';
-import { type Dilution, dilutedLab, labOf } from './dilution.js';
+import { absorptionOf, addedAbsorption } from './reduction/colorant-absorption.js';
+import { type Dilution, dilutedLab, labOf } from './reduction/dilution.js';
 
 /** k1 of a binder of refractive index 1.5, where no surface is stated. */
 const USUAL_EXTERNAL = 0.04;
-// A residual below this is no cause for doubt; one that falls below it, and by this factor, is no accident. The package's own
+// A residual below this is no cause for doubt; one that falls below it, and by this factor, is no coincidence. The package's own
 // limits: they find most pairs that were read in different modes and one in a hundred of those that differ in shade.
 const DOUBTFUL = 0.5;
 const FALL = 4;
@@ -31,9 +31,10 @@ export function noteSpecularMode(dilution: Dilution, measuredTrial: Float64Array
       {
         code: 'specular-modes-differ',
         message:
-          `The trial would fit the reference ${FALL} times better or more if it had been read with specular reflection ` +
+          `The trial would fit the reference at least ${FALL} times better if it had been read with specular reflection ` +
           `${mode} and the reference with it ${other}. Check the mode of both readings.`,
         path: 'trial',
+        figures: { trialMode: mode, referenceMode: other },
       },
     ];
   }

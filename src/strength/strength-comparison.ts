@@ -1,17 +1,17 @@
 import { colourDifference } from '../colorimetry/index.js';
 import type { Warning } from '../core/index.js';
 import { amountRatio } from './amounts.js';
-import type { Bands } from './bands.js';
-import { addedAbsorption, noteDarkerWhite } from './colorant-absorption.js';
 import { maximumOf, noAbsorption } from './criteria/absorption-maximum.js';
 import type { Choice } from './criteria/solution.js';
 import { solveCriterion } from './criteria/solve.js';
-import { type Dilution, dilutedReflectances, labOf, noteNegativeMatch } from './dilution.js';
-import { findingOf } from './replicates/finding.js';
-import { type ReplicatedSides, scatterInterval } from './replicates/scatter.js';
-import { absorptionsOf, type Side } from './side.js';
+import type { StrengthCriterion } from './criteria/strength-criterion.js';
+import type { Bands } from './reduction/bands.js';
+import { addedAbsorption, noteDarkerWhite } from './reduction/colorant-absorption.js';
+import { type Dilution, dilutedReflectances, labOf, noteNegativeMatch } from './reduction/dilution.js';
+import { absorptionsOf, type Side } from './reduction/side.js';
+import { findingOf } from './scatter/finding.js';
+import { type ReplicatedSides, scatterInterval } from './scatter/scatter-interval.js';
 import { noteSpecularMode } from './specular-mode.js';
-import type { StrengthCriterion } from './strength-criterion.js';
 import type { ComparisonOptions } from './strength-options.js';
 import type { StrengthFigure } from './strength-result.js';
 

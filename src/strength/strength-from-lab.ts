@@ -1,10 +1,10 @@
 import { type Lab, xyzFromLab } from '../colorimetry/index.js';
 import { asReadings } from '../core/internal.js';
-import { type Bands, tristimulusBands } from './bands.js';
-import { labOf } from './dilution.js';
-import { sideOf } from './side.js';
+import { assertCriterion, type StrengthCriterion } from './criteria/strength-criterion.js';
+import { type Bands, tristimulusBands } from './reduction/bands.js';
+import { labOf } from './reduction/dilution.js';
+import { sideOf } from './reduction/side.js';
 import { compareReductions } from './strength-comparison.js';
-import { assertCriterion, type StrengthCriterion } from './strength-criterion.js';
 import { assertComparison, type ComparisonOptions } from './strength-options.js';
 import type { StrengthFromLabResult } from './strength-result.js';
 

@@ -2,9 +2,9 @@ import type { ColourDifference, Grid, Lab, Spectrum, Viewing } from '../colorime
 import type { Warning } from '../core/index.js';
 import type { Surface } from '../kubelka-munk/index.js';
 import type { Amounts } from './amounts.js';
-import type { StrengthFinding } from './replicates/finding.js';
-import type { StrengthInterval } from './replicates/strength-interval.js';
-import type { StrengthCriterion } from './strength-criterion.js';
+import type { StrengthCriterion } from './criteria/strength-criterion.js';
+import type { StrengthFinding } from './scatter/finding.js';
+import type { StrengthInterval } from './scatter/strength-interval.js';
 
 /** What every strength carries, from spectra or from Lab: the figure, how it was found and what it is worth. */
 export interface StrengthFigure {
@@ -28,7 +28,7 @@ export interface StrengthFigure {
   readonly surface?: Surface;
   readonly whiteSubtracted: boolean;
   readonly amounts?: Amounts;
-  /** Readings a side; `white` where a white base was given. */
+  /** Number of readings per side; `white` where a white base was given. */
   readonly replicates: { readonly reference: number; readonly trial: number; readonly white?: number };
   /** Every factor found, where the criterion has more than one. */
   readonly roots?: readonly number[];

@@ -33,7 +33,7 @@ test('changes its sign with the order', () => {
 
 test(`has an interval that holds the truth in 93-97 % of 500 pairs of ladders (seed ${SEED})`, () => {
   const noise = noiseFrom(SEED);
-  const one = (half: number) => fitGrindCurve(ladder(half, noise), { form: 'half-time', scatter: 'even' });
+  const one = (half: number) => fitGrindCurve(ladder(half, noise), { form: 'half-time', scatter: 'constant' });
   const intervals = Array.from(
     { length: 500 },
     () => grindingTimeSaved(one(12), one(7), { strength: 88 }).saved.interval,

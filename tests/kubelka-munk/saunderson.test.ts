@@ -177,3 +177,13 @@ describe('refused', () => {
     expect(() => externalReflection(index)).toThrow(expect.objectContaining({ code, path: 'refractiveIndex' }));
   });
 });
+
+test('a film read without its gloss may reflect nothing', () => {
+  expect(internalReflectance(0, { external: 0.04, internal: 0.6, specular: 'excluded' })).toBe(0);
+});
+
+test('a reflectance that no surface lets through is told its bound, 1/k2', () => {
+  expect(() => measuredReflectance(3, { external: 0.04, internal: 0.5, specular: 'included' })).toThrow(
+    expect.objectContaining({ expected: expect.stringContaining('1/k2, 2') }),
+  );
+});

@@ -10,7 +10,7 @@ const VELOCITY = [76, 47, 97, 107, 123, 139, 159, 152, 191, 201, 207, 200];
 
 test('Puromycin, treated', () => {
   const points = CONCENTRATION.map((time, i) => ({ time, strength: VELOCITY[i] }));
-  const fit = fitGrindCurve(points, { form: 'half-time', scatter: 'even' });
+  const fit = fitGrindCurve(points, { form: 'half-time', scatter: 'constant' });
   expect(fit.finalStrength.value).toBeCloseTo(212.7, 1);
   expect(fit.halfTime.value).toBeCloseTo(0.0641, 4);
   expect(fit.residualDeviation).toBeCloseTo(10.93, 2);

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { D65_10, meanSpectrum } from '../../src/colorimetry/index.js';
+import { D65_10 } from '../../src/colorimetry/index.js';
 import { compareStrengthCriteria, relativeTintingStrength, STRENGTH_CRITERIA } from '../../src/strength/index.js';
 import { bell, COLORANTS, type Curve, reduction } from './simulated-reductions.js';
 
@@ -81,10 +81,42 @@ test('faults of the readings and options are not taken for a missing answer', ()
   );
 });
 
-test('the mean of readings is taken wavelength by wavelength', () => {
-  const mean = meanSpectrum([reduction(blue, 1), reduction(blue, 2), reduction(blue, 4)]);
-  const at = 20;
-  const values = [1, 2, 4].map((amount) => reduction(blue, amount).values[at]);
-  expect(mean.values[at]).toBeCloseTo((values[0] + values[1] + values[2]) / 3, 15);
-  expect(Array.from(meanSpectrum(reference).values)).toEqual(Array.from(reference.values));
+test('the comparison takes the largest residual, whichever criterion leaves it', () => {
+  const trial = reduction(bell(560, 85, 0.9, 0.06), 1);
+  for (const [first, second] of [
+    [reduction(blue, 1), trial],
+    [trial, reduction(blue, 1)],
+  ]) {
+    const { results, largestResidual } = compareStrengthCriteria(first, second, options);
+    const residuals = results.map(({ residual }) => residual.dE2000);
+    expect(largestResidual.dE2000).toBe(Math.max(...residuals));
+    expect(results.find(({ criterion }) => criterion === largestResidual.criterion)?.residual.dE2000).toBe(
+      Math.max(...residuals),
+    );
+  }
+});
+
+test('the comparison lets no figure stand for all where a criterion has no answer, and names it', () => {
+  const none = (wavelength: number) => bell(430, 25, 0.4)(wavelength) - bell(610, 5, 1e-4)(wavelength);
+  const { unsolved, quotable, warnings } = compareStrengthCriteria(reduction(blue, 1), reduction(none, 1), {
+    ...options,
+    shadeThreshold: 1000,
+  });
+  expect(unsolved.length).toBeGreaterThan(0);
+  expect(quotable).toBe(false);
+  expect(warnings).toEqual([
+    expect.objectContaining({
+      code: 'criteria-unsolved',
+      figures: { criteria: unsolved.map(({ criterion }) => criterion) },
+    }),
+  ]);
+});
+
+test('the comparison refuses an endless threshold', () => {
+  expect(() =>
+    compareStrengthCriteria(reduction(blue, 1), reduction(blue, 1), {
+      ...options,
+      shadeThreshold: Number.POSITIVE_INFINITY,
+    }),
+  ).toThrow(expect.objectContaining({ code: 'invalid-option', path: 'options.shadeThreshold' }));
 });

@@ -18,6 +18,9 @@ import {
   type StrengthOptions,
 } from '../../src/strength/index.js';
 import { bell, COLORANTS, GRID, PAINT_SURFACE, reduction } from './simulated-reductions.js';
+import { strengthOf } from './strength-of.js';
+
+const { blue } = COLORANTS;
 
 const SEED = 20262;
 
@@ -158,73 +161,11 @@ describe('a trial of another shade: each criterion solves its own equation', () 
   });
 });
 
-describe('the method travels with the figure', () => {
-  const blue = COLORANTS.blue;
-  const [reference, trial, white] = [1, 1.2, 0].map((amount) => reduction(blue, amount));
-
-  test('with what was given', () => {
-    const result = relativeTintingStrength([reference, reference], trial, {
-      criterion: 'absorption-maximum',
-      viewing: D65_10,
-      white: [white, white, white],
-      amounts: { reference: { colorant: 1, white: 10 }, trial: { colorant: 1, white: 10 } },
-    });
-    expect(result).toMatchObject({
-      criterion: 'absorption-maximum',
-      approximate: false,
-      viewing: D65_10,
-      whiteSubtracted: true,
-      amounts: { reference: { colorant: 1, white: 10 }, trial: { colorant: 1, white: 10 } },
-      grid: GRID,
-      replicates: { reference: 2, trial: 1, white: 3 },
-    });
-    expect(result).not.toHaveProperty('surface');
-    expect(result).not.toHaveProperty('tristimulus');
-  });
-
-  test('without white the reduction alone counts, and no surface stays absent', () => {
-    const result = relativeTintingStrength(reference, trial, { criterion: 'kubelka-munk-sum', viewing: D65_10 });
-    expect(result.whiteSubtracted).toBe(false);
-    // The white's own K/S on both sides draws the figure towards 100.
-    expect(result.percent).toBeGreaterThan(115);
-    expect(result.percent).toBeLessThan(120);
-  });
-});
-
 test('the band edge of a rutile white never is the absorption maximum', () => {
   const options = { criterion: 'absorption-maximum', viewing: D65_10 } as const;
   const [reference, trial] = [1, 1.1].map((amount) => reduction(COLORANTS.red, amount));
   expect(Math.min(...reference.values)).toBe(reference.values[0]);
   expect(relativeTintingStrength(reference, trial, options).wavelength).toBe(520);
-});
-
-describe('amounts', () => {
-  const blue = COLORANTS.blue;
-  const white = reduction(blue, 0);
-  const amounts = { reference: { colorant: 2, white: 25 }, trial: { colorant: 3, white: 20 } };
-
-  test('strength is per colorant and white: twice the colorant of half the strength is 50 %', () => {
-    const perWhite = ({ colorant, white }: { colorant: number; white: number }) => colorant / white;
-    const reference = reduction(blue, 10 * perWhite(amounts.reference));
-    const trial = reduction(blue, 0.5 * 10 * perWhite(amounts.trial));
-    for (const criterion of STRENGTH_CRITERIA) {
-      const result = relativeTintingStrength(reference, trial, { criterion, viewing: D65_10, white, amounts });
-      expect(result.percent).toBeCloseTo(50, 5);
-    }
-  });
-
-  test.each([
-    ['reference', 'colorant', 0],
-    ['reference', 'white', -1],
-    ['trial', 'colorant', Number.NaN],
-    ['trial', 'white', 0],
-  ] as const)('%s.%s of %d is refused', (side, part, received) => {
-    const wrong = { ...amounts, [side]: { ...amounts[side], [part]: received } };
-    const spectrum = reduction(blue, 1);
-    expect(() =>
-      relativeTintingStrength(spectrum, spectrum, { criterion: 'tristimulus-y', viewing: D65_10, amounts: wrong }),
-    ).toThrow(expect.objectContaining({ code: 'invalid-option', path: `options.amounts.${side}.${part}`, received }));
-  });
 });
 
 test('swapping reference and trial inverts the figure where the same thing is looked at', () => {
@@ -245,4 +186,30 @@ test('inputs are left alone', () => {
     relativeTintingStrength([reference, reference], trial, { criterion, viewing: D65_10, white });
   }
   expect([reference, trial, white].map(({ values }) => Array.from(values))).toEqual(before);
+});
+
+describe('the range that the criterion looks at', () => {
+  const codes = (start: number, count: number, criterion: StrengthOptions['criterion'] = 'absorption-maximum') => {
+    const grid = { start, step: 10, count };
+    const made = { grid };
+    return strengthOf(reduction(blue, 1, made), reduction(blue, 1.2, made), {
+      white: reduction(blue, 0, made),
+      criterion,
+    }).warnings.map(({ code, path }) => `${code} ${path}`);
+  };
+
+  test.each([
+    [420, 27, []],
+    [430, 26, ['range-cut-short 430 nm to 680 nm']],
+    [420, 26, ['range-cut-short 420 nm to 670 nm']],
+    [400, 31, []],
+  ])('from %d nm, %d readings', (start, count, expected) => {
+    expect(codes(start, count)).toEqual(expected);
+    expect(codes(start, count, 'kubelka-munk-sum')).toEqual(expected);
+  });
+
+  test('is all of the readings for the weighted and the tristimulus criteria', () => {
+    expect(codes(440, 24, 'weighted-sum')).toEqual([]);
+    expect(codes(440, 24, 'tristimulus-y')).toEqual([]);
+  });
 });

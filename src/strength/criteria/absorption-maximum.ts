@@ -1,6 +1,6 @@
 import { TintladderError, type Warning } from '../../core/index.js';
-import { assertReachable, type Dilution } from '../dilution.js';
-import { noteSensitivity } from '../sensitivity.js';
+import { assertReachable, type Dilution } from '../reduction/dilution.js';
+import { noteSensitivity } from './sensitivity.js';
 import type { Choice, Solution } from './solution.js';
 
 /** A colorant whose least absorption is above this share of its greatest has no maximum to speak of. */
@@ -55,8 +55,9 @@ function noteShape({ bands, reference }: Dilution, band: number): Warning[] {
       code: 'near-neutral',
       message:
         `The reference absorbs nearly evenly, at least ${Math.floor((least / reference[band]) * 100)} % of its maximum ` +
-        `everywhere, so the place of the maximum, ${path}, is accidental; a sum or tristimulus Y says more.`,
+        `everywhere, so the place of the maximum, ${path}, is arbitrary; a sum or tristimulus Y says more.`,
       path,
+      figures: { leastPercent: (100 * least) / reference[band] },
     });
   }
   return warnings;

@@ -1,7 +1,7 @@
-import type { Dilution } from '../dilution.js';
-import { assertReachable } from '../dilution.js';
-import { noteSensitivity } from '../sensitivity.js';
+import type { Dilution } from '../reduction/dilution.js';
+import { assertReachable } from '../reduction/dilution.js';
 import { maximumOf, noAbsorption } from './absorption-maximum.js';
+import { noteSensitivity } from './sensitivity.js';
 import type { Solution } from './solution.js';
 
 /**

@@ -1,5 +1,5 @@
 import { findMinimum, findRoot } from '../../numeric/internal.js';
-import { type Dilution, factorRange } from '../dilution.js';
+import { type Dilution, factorRange } from '../reduction/dilution.js';
 
 /** Ratio of neighbouring factors looked at: fine enough to tell two solutions apart, coarse enough to stay quick. */
 const STEP = 1.25;

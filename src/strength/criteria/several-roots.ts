@@ -1,6 +1,6 @@
 import { deltaE2000 } from '../../colorimetry/index.js';
 import type { Warning } from '../../core/index.js';
-import { type Dilution, dilutedLab, labOf } from '../dilution.js';
+import { type Dilution, dilutedLab, labOf } from '../reduction/dilution.js';
 
 /**
  * The one of several factors that is meant: the nearest to `near`, or without it the one that leaves the smallest colour
@@ -19,5 +19,5 @@ export function nearestOrClosestInColour(
   const message =
     `The criterion has ${roots.length} solutions, at ${roots.map((root) => root.toPrecision(4)).join(', ')} times the ` +
     `trial's amount; the one with the smallest colour difference is reported.`;
-  return { factor, roots, warnings: [{ code: 'several-solutions', message }] };
+  return { factor, roots, warnings: [{ code: 'several-solutions', message, figures: { factors: roots } }] };
 }

@@ -1,6 +1,6 @@
 import { deltaE2000 } from '../../colorimetry/index.js';
 import { TintladderError } from '../../core/index.js';
-import { type Dilution, dilutedLab, factorRange, labOf } from '../dilution.js';
+import { type Dilution, dilutedLab, factorRange, labOf } from '../reduction/dilution.js';
 import { findMinima, scannedFactors, solutionsNear } from './scan.js';
 import { nearestOrClosestInColour } from './several-roots.js';
 import type { Choice, Solution } from './solution.js';
@@ -28,7 +28,7 @@ export function solveSmallestDifference(dilution: Dilution, { near }: Choice = {
     throw new TintladderError('no-solution', {
       path: 'trial',
       received: 'closest in colour at an end of the range of amounts',
-      expected: 'an amount of the trial between a thousandth and a thousand times its own, with no negative K/S,',
+      expected: 'an amount of the trial between a thousandth and a thousand times its own, with no negative K/S',
       hint: 'Does the trial hold the colorant, and is the white base the right one?',
     });
   }

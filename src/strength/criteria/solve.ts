@@ -1,9 +1,9 @@
-import type { Dilution } from '../dilution.js';
-import type { StrengthCriterion } from '../strength-criterion.js';
+import type { Dilution } from '../reduction/dilution.js';
 import { solveAbsorptionMaximum } from './absorption-maximum.js';
 import { solveKubelkaMunkSum, solveWeightedSum } from './absorption-sum.js';
 import { solveSmallestDifference } from './smallest-difference.js';
 import type { Choice, Solution } from './solution.js';
+import type { StrengthCriterion } from './strength-criterion.js';
 import { solveLowestTristimulus, solveTristimulusY } from './tristimulus-value.js';
 
 const SOLVERS: Readonly<Record<StrengthCriterion, (dilution: Dilution, choice?: Choice) => Solution>> = {

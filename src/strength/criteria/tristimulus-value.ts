@@ -1,7 +1,7 @@
 import type { Xyz } from '../../colorimetry/index.js';
 import { TintladderError, type Warning } from '../../core/index.js';
-import { tristimulusOf } from '../bands.js';
-import { type Dilution, dilutedTristimulus } from '../dilution.js';
+import { tristimulusOf } from '../reduction/bands.js';
+import { type Dilution, dilutedTristimulus } from '../reduction/dilution.js';
 import { findRoots, scannedFactors, solutionsNear } from './scan.js';
 import { nearestOrClosestInColour } from './several-roots.js';
 import type { Choice, Solution } from './solution.js';
@@ -28,8 +28,9 @@ export function solveLowestTristimulus(dilution: Dilution, choice: Choice = {}):
   if (second.value - lowest.value < TOO_CLOSE * second.value) {
     warnings.push({
       code: 'near-neutral',
-      message: `${lowest.name} and ${second.name} of the reference are lowest within 2 %, so the choice is accidental.`,
+      message: `${lowest.name} and ${second.name} of the reference are lowest within 2 %, so the choice is arbitrary.`,
       path: lowest.name,
+      figures: { lowest: [lowest.name, second.name] },
     });
   }
   const solution = solveTristimulus(dilution, choice.tristimulus ?? lowest.name, choice.near);
@@ -56,7 +57,7 @@ function solveTristimulus(dilution: Dilution, name: Tristimulus, near: number | 
     throw new TintladderError('no-absorption', {
       path: `${name} of the reference`,
       received: target,
-      expected: `a value below that of the white base, ${white},`,
+      expected: `a value below that of the white base, ${white}`,
       hint: 'Is the white base the one that both reductions were made with?',
     });
   }

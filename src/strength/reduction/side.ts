@@ -1,5 +1,5 @@
-import type { Surface } from '../kubelka-munk/index.js';
-import { meanRow } from '../numeric/internal.js';
+import type { Surface } from '../../kubelka-munk/index.js';
+import { meanRow } from '../../numeric/internal.js';
 import type { Bands } from './bands.js';
 import { absorptionOf } from './colorant-absorption.js';
 

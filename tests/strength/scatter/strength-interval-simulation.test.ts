@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { D65_10, type Spectrum } from '../../src/colorimetry/index.js';
-import { relativeTintingStrength, STRENGTH_CRITERIA, type StrengthCriterion } from '../../src/strength/index.js';
-import { bell, normalFrom, PAINT_SURFACE, randomFrom, reduction } from './simulated-reductions.js';
+import { D65_10, type Spectrum } from '../../../src/colorimetry/index.js';
+import { relativeTintingStrength, STRENGTH_CRITERIA, type StrengthCriterion } from '../../../src/strength/index.js';
+import { bell, normalFrom, PAINT_SURFACE, randomFrom, reduction } from '../simulated-reductions.js';
 
 // Seeded studies of known strength: how often does the 95 % interval hold the truth? Each study has its own scatter: films of one
 // side differ in strength by 0.5 to 1.5 % (one standard deviation), and readings by an offset, a tilt and a little noise of

@@ -1,6 +1,6 @@
-import type { Warning } from '../core/index.js';
-import { internalOf, measuredOf, opaqueReflectance } from '../kubelka-munk/internal.js';
-import type { Dilution } from './dilution.js';
+import type { Warning } from '../../core/index.js';
+import { internalOf, measuredOf, opaqueReflectance } from '../../kubelka-munk/internal.js';
+import type { Dilution } from '../reduction/dilution.js';
 
 /** One digit of an instrument that shows tenths of a percent. */
 const STEP = 0.001;
@@ -33,6 +33,7 @@ function noteSide(dilution: Dilution, side: 'reference' | 'trial', band: number)
         `moves its strength by ${(effect * 100).toFixed(0)} % there. ` +
         `Measure a ${dark ? 'paler' : 'stronger'} reduction.`,
       path: `${side} at ${at}`,
+      figures: { reflectance: measured, step: STEP, effectPercent: 100 * effect },
     },
   ];
 }

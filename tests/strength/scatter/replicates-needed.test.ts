@@ -1,6 +1,6 @@
 import jstat from 'jstat';
 import { describe, expect, test } from 'vitest';
-import { replicatesNeeded } from '../../src/strength/index.js';
+import { replicatesNeeded } from '../../../src/strength/index.js';
 
 const { studentt, noncentralt } = jstat.jStat;
 
@@ -64,4 +64,18 @@ test.each([
   expect(() => replicatesNeeded({ standardDeviation: 1, difference: 1, [name]: received })).toThrow(
     expect.objectContaining({ code: 'invalid-option', path: `options.${name}`, received }),
   );
+});
+
+test('a power of one half is the least', () => {
+  expect(replicatesNeeded({ standardDeviation: 1, difference: 1, power: 0.5 })).toBeLessThan(
+    replicatesNeeded({ standardDeviation: 1, difference: 1, power: 0.8 }),
+  );
+  expect(() => replicatesNeeded({ standardDeviation: 1, difference: 1, power: 0.49 })).toThrow(
+    expect.objectContaining({ path: 'options.power' }),
+  );
+});
+
+test.each(['standardDeviation', 'difference'])('an endless %s is refused', (name) => {
+  const given = { standardDeviation: 1, difference: 1, [name]: Number.POSITIVE_INFINITY };
+  expect(() => replicatesNeeded(given)).toThrow(expect.objectContaining({ path: `options.${name}` }));
 });

@@ -1,6 +1,6 @@
-import type { Warning } from '../core/index.js';
-import type { Surface } from '../kubelka-munk/index.js';
-import { internalOf, noInternalReflectance, ratioOf, unusable } from '../kubelka-munk/internal.js';
+import type { Warning } from '../../core/index.js';
+import type { Surface } from '../../kubelka-munk/index.js';
+import { internalOf, noInternalReflectance, ratioOf, unusable } from '../../kubelka-munk/internal.js';
 import { type Bands, listBands } from './bands.js';
 
 /**
@@ -48,6 +48,7 @@ export function noteDarkerWhite(added: Float64Array, bands: Bands, path: string)
         `(${listBands(bands, darker)}), where the colorant's K/S is counted as negative; ` +
         `the largest is ${share} % of its maximum. Small values are noise, large ones mean another white.`,
       path: `${path} at ${bands.nameOf(worst)}`,
+      figures: { bands: darker.map(bands.nameOf), largestPercent: (-100 * added[worst]) / largest },
     },
   ];
 }

@@ -1,7 +1,7 @@
-import { type Lab, labFromXyz, type Xyz } from '../colorimetry/index.js';
-import { TintladderError, type Warning } from '../core/index.js';
-import type { Surface } from '../kubelka-munk/index.js';
-import { measuredOf, opaqueReflectance } from '../kubelka-munk/internal.js';
+import { type Lab, labFromXyz, type Xyz } from '../../colorimetry/index.js';
+import { TintladderError, type Warning } from '../../core/index.js';
+import type { Surface } from '../../kubelka-munk/index.js';
+import { measuredOf, opaqueReflectance } from '../../kubelka-munk/internal.js';
 import { type Bands, listBands, tristimulusOf } from './bands.js';
 
 /**
@@ -90,7 +90,8 @@ export function noteNegativeMatch({ bands, white, trial }: Dilution, factor: num
   const message =
     `The K/S of the matched trial would be a little below zero at ${listBands(bands, negative)} and counts as zero there: ` +
     `the white base hardly absorbs, and its reading is as uncertain as that.`;
-  return [{ code: 'negative-absorption', message, path: `trial at ${bands.nameOf(negative[0])}` }];
+  const path = `trial at ${bands.nameOf(negative[0])}`;
+  return [{ code: 'negative-absorption', message, path, figures: { bands: negative.map(bands.nameOf) } }];
 }
 
 /**
@@ -104,7 +105,7 @@ export function assertReachable(dilution: Dilution, factor: number): void {
   throw new TintladderError('no-solution', {
     path: endedBy && factor > high ? `trial at ${endedBy}` : 'trial',
     received: `matched at ${factor} times its amount`,
-    expected: `a factor from ${low} to ${high}, where no K/S is negative,`,
+    expected: `a factor from ${low} to ${high}, where no K/S is negative`,
     hint: 'Is the white base the one that both reductions were made with?',
   });
 }

@@ -22,13 +22,13 @@ export interface ReplicatesNeededOptions {
 }
 
 /**
- * Number of readings a side that prove a difference at the given scatter.
+ * Number of readings per side that prove a difference at the given scatter.
  *
  * The smallest n with `n >= 2 (t(1 - α/2) + t(power))² (s/d)²`, both t with 2n - 2 degrees of freedom, so found by trial; it
  * supposes that both sides scatter alike. From n = 4 on it is within one reading of the exact answer by the noncentral t.
  *
  * @param options - scatter of one reading, difference, level and power
- * @returns readings a side, 2 or more
+ * @returns readings per side, at least 2
  * @throws TintladderError `invalid-option` for a scatter or difference that is not positive, or a level or power not
  * between 0 and 1 (power above half)
  * @example replicatesNeeded({ standardDeviation: 1, difference: 0.5 }) // 64

@@ -1,4 +1,4 @@
-import { TintladderError } from '../core/index.js';
+import { TintladderError } from '../../core/index.js';
 
 /**
  * The criteria by which two reductions can be called equally strong. Each has its own answer; a strength figure without

@@ -1,6 +1,6 @@
-import { type Grid, type Viewing, whitePoint, type Xyz } from '../colorimetry/index.js';
-import { weightingTable } from '../colorimetry/internal.js';
-import { TintladderError } from '../core/index.js';
+import { type Grid, type Viewing, whitePoint, type Xyz } from '../../colorimetry/index.js';
+import { weightingTable } from '../../colorimetry/internal.js';
+import { TintladderError } from '../../core/index.js';
 
 /**
  * The bands in which absorption is added: the wavelengths of a grid, or X, Y and Z as three broad bands when no spectra

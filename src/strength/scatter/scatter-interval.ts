@@ -1,10 +1,10 @@
 import { TintladderError, type Warning } from '../../core/index.js';
-import { addedAbsorption } from '../colorant-absorption.js';
 import type { Choice } from '../criteria/solution.js';
 import { solveCriterion } from '../criteria/solve.js';
-import type { Dilution } from '../dilution.js';
-import type { Side } from '../side.js';
-import type { StrengthCriterion } from '../strength-criterion.js';
+import type { StrengthCriterion } from '../criteria/strength-criterion.js';
+import { addedAbsorption } from '../reduction/colorant-absorption.js';
+import type { Dilution } from '../reduction/dilution.js';
+import type { Side } from '../reduction/side.js';
 import {
   intervalFromRepeatability,
   intervalFromReplicates,
@@ -76,7 +76,7 @@ export function scatterInterval(
   const interval = intervalFromReplicates(percent, logs);
   for (const name of ['reference', 'trial', 'white'] as const) {
     if (logs[name].length > 1 && Math.max(...logs[name]) - Math.min(...logs[name]) < IDENTICAL) {
-      const message = `All readings of the ${name} are the same: a copied reading is no replicate and shows no scatter.`;
+      const message = `All readings of the ${name} are the same: a duplicate of a reading is no replicate and shows no scatter.`;
       warnings.push({ code: 'replicates-identical', message, path: name });
     }
   }

@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { D65_10 } from '../../src/colorimetry/index.js';
-import { relativeTintingStrength, type StrengthOptions } from '../../src/strength/index.js';
-import { bell, COLORANTS, type Curve, PAINT_SURFACE, reduction } from './simulated-reductions.js';
+import { D65_10 } from '../../../src/colorimetry/index.js';
+import { relativeTintingStrength, type StrengthOptions } from '../../../src/strength/index.js';
+import { intervalFromReplicates } from '../../../src/strength/scatter/strength-interval.js';
+import { bell, COLORANTS, type Curve, PAINT_SURFACE, reduction } from '../simulated-reductions.js';
 
 const blue = COLORANTS.blue;
 const surface = PAINT_SURFACE;
@@ -171,5 +172,22 @@ describe('finding', () => {
     const result = strengthOf([1], [1.5], { white: whites });
     expect(result).not.toHaveProperty('interval');
     expect(result).toMatchObject({ finding: 'undecided', warnings: [] });
+  });
+});
+
+describe('the variance of a strength', () => {
+  const deviation = (sides: Parameters<typeof intervalFromReplicates>[1]) =>
+    intervalFromReplicates(100, sides)?.standardDeviation;
+  // two logarithms ±0.01 have the variance 2e-4
+  const two = [-0.01, 0.01];
+
+  test('adds the variances of the means: 2e-4 / 2 each', () => {
+    expect(deviation({ reference: two, trial: two, white: [0] })).toBeCloseTo(100 * Math.sqrt(2e-4), 10);
+    expect(deviation({ reference: two, trial: two, white: two })).toBeCloseTo(100 * Math.sqrt(3e-4), 10);
+  });
+
+  test('lends one side’s scatter to a single reading of the other, either way: 2e-4 / 2 + 2e-4', () => {
+    expect(deviation({ reference: two, trial: [0], white: [0] })).toBeCloseTo(100 * Math.sqrt(3e-4), 10);
+    expect(deviation({ reference: [0], trial: two, white: [0] })).toBeCloseTo(100 * Math.sqrt(3e-4), 10);
   });
 });

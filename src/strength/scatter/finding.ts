@@ -1,9 +1,10 @@
 import type { StrengthInterval } from './strength-interval.js';
 
-/**
- * What the interval of a strength proves: a difference from 100 %, equality within a stated margin, or nothing yet.
- */
-export type StrengthFinding = 'stronger' | 'weaker' | 'equal-within-margin' | 'undecided';
+/** What the interval of a strength proves: a difference from 100 %, equality within a stated margin, or nothing yet. */
+export const STRENGTH_FINDINGS = ['stronger', 'weaker', 'equal-within-margin', 'undecided'] as const;
+
+/** One of {@link STRENGTH_FINDINGS}. */
+export type StrengthFinding = (typeof STRENGTH_FINDINGS)[number];
 
 /**
  * The finding of an interval. Equality comes first: whoever states a margin has said that less does not matter, even

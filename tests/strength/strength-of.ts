@@ -1,0 +1,18 @@
+import { createSpectrum, D65_10, type Spectrum } from '../../src/colorimetry/index.js';
+import { relativeTintingStrength, type StrengthOptions } from '../../src/strength/index.js';
+
+export type Side = Spectrum | readonly Spectrum[];
+
+/** Strength by the absorption maximum under D65/10°, unless told otherwise. */
+export const strengthOf = (reference: Side, trial: Side, options: Partial<StrengthOptions> = {}) =>
+  relativeTintingStrength(reference, trial, { criterion: 'absorption-maximum', viewing: D65_10, ...options });
+
+export const codesOf = (...parameters: Parameters<typeof strengthOf>) =>
+  strengthOf(...parameters).warnings.map(({ code }) => code);
+
+export const noteOf = ({ warnings }: ReturnType<typeof strengthOf>, code: string) =>
+  warnings.find((warning) => warning.code === code);
+
+/** A spectrum of one reflectance. */
+export const flat = (value: number, start = 400, count = 31) =>
+  createSpectrum({ start, step: 10, values: Array(count).fill(value), scale: 'fraction' });
