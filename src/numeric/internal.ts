@@ -7,4 +7,5 @@ export { mean, meanRow, squaresAroundMean, variance } from './moments.js';
 export { quadraticForm } from './quadratic-form.js';
 export { refineBySpline } from './spline.js';
 export { interpolateSprague } from './sprague.js';
+export { fitStraightLine, type StraightLine } from './straight-line.js';
 export { fisherQuantile, studentQuantile } from './student-t.js';

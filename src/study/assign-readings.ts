@@ -2,16 +2,15 @@ import type { Spectrum } from '../colorimetry/index.js';
 import { TintladderError } from '../core/index.js';
 import type { Measurement } from '../exchange/index.js';
 import { compilePattern } from './sample-pattern.js';
+import type { SeriesPlace } from './series-kinds.js';
 import type { ReadingPlace, ReadingRule, Study } from './study.js';
 
 /** A reading with its place in the study. */
-export interface AssignedReading extends Required<Pick<ReadingPlace, 'role' | 'area' | 'storage'>> {
+export interface AssignedReading extends Required<Pick<ReadingPlace, 'role' | 'area' | 'storage'>>, SeriesPlace {
   readonly name: string;
   readonly spectrum: Spectrum;
   readonly package?: string;
   readonly paint: string;
-  readonly dosage?: number;
-  readonly grindTime?: number;
 }
 
 /** Every reading that a rule claims, and the names of those that none does. */

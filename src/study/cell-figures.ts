@@ -1,7 +1,7 @@
 import type { RubOutResult } from '../rubout/index.js';
-import type { ComputedQuantity } from './quantities.js';
-import { COMPUTED_QUANTITIES } from './quantities.js';
-import type { Figure, StorageResult, StrengthSummary } from './result.js';
+import type { Figure } from './figure.js';
+import { CELL_QUANTITIES } from './quantities.js';
+import type { StorageResult, StrengthSummary } from './result.js';
 import type { StudyPackage } from './study.js';
 
 /** What a cell found, as far as it goes into figures. */
@@ -13,10 +13,10 @@ export interface CellFindings {
 
 /** A figure of a computed quantity, with the unit that belongs to it. */
 export function computedFigure(
-  quantity: Exclude<ComputedQuantity, 'optimum-dosage'>,
+  quantity: keyof typeof CELL_QUANTITIES,
   rest: Omit<Figure, 'quantity' | 'unit'>,
 ): Figure {
-  return { quantity, unit: COMPUTED_QUANTITIES[quantity].unit, ...rest };
+  return { quantity, unit: CELL_QUANTITIES[quantity].unit, ...rest };
 }
 
 /**

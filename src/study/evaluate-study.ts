@@ -4,13 +4,14 @@ import { worstOutcome } from '../decision/index.js';
 import type { Measurement } from '../exchange/index.js';
 import { assignReadings } from './assign-readings.js';
 import { evaluateCell } from './evaluate-cell.js';
+import { evaluateSeries, withSeriesFigures } from './evaluate-series.js';
 import { methodStatements } from './method-statements.js';
 import { type Contender, rankPackages } from './rank-packages.js';
 import { groupReadings, type ReadingGroups, tintsOf, whitesOf } from './reading-groups.js';
 import { recommend } from './recommend.js';
 import type { Cell, StudyResult } from './result.js';
-import { assertReferenceRead, longestTime, selectReadings } from './select-readings.js';
-import { evaluateSeries, type Series, withSeriesFigures } from './series.js';
+import { assertReferenceRead, judgedAt, selectReadings } from './select-readings.js';
+import type { Series } from './series.js';
 import type { Study, StudyPackage } from './study.js';
 import { summarisePackages } from './summarise-packages.js';
 
@@ -18,7 +19,7 @@ import { summarisePackages } from './summarise-packages.js';
  * Evaluates a whole comparison: strength and rub-out of every package in every paint with intervals, outcomes against the
  * criteria, the worst outcome of each package over its paints, a ranking without invented weights, and what to do.
  *
- * Asynchronous because the curve fits are loaded only when a study has several grinding times or dosages.
+ * Asynchronous because the curve fits are loaded only when a study holds a series.
  *
  * @param study - as `parseStudy` gives it
  * @param measurements - readings of all its exports, in any order
@@ -46,9 +47,7 @@ export async function evaluateStudy(study: Study, measurements: readonly Measure
     paints: study.paints,
     packages: contenders.map(({ result }) => result),
     cells,
-    grindSeries: series.grind,
-    dosageSeries: series.dosage,
-    dosageUnit: study.dosageUnit ?? '% on pigment',
+    series,
     method: {
       viewing: study.viewing,
       surface: study.surface,
@@ -67,7 +66,7 @@ export async function evaluateStudy(study: Study, measurements: readonly Measure
   };
 }
 
-function cellsOf(study: Study, item: StudyPackage, groups: ReadingGroups, series: Series): Cell[] {
+function cellsOf(study: Study, item: StudyPackage, groups: ReadingGroups, series: readonly Series[]): Cell[] {
   const reference = study.packages.find(({ id }) => id === study.reference) ?? item;
   return study.paints.flatMap((paint) => {
     const own = selectReadings(groups, item, paint.id);
@@ -84,7 +83,8 @@ function cellsOf(study: Study, item: StudyPackage, groups: ReadingGroups, series
 }
 
 function judgedTime({ paints }: Study, item: StudyPackage, groups: ReadingGroups): number | undefined {
-  return item.grindTime ?? longestTime(paints.flatMap(({ id }) => tintsOf(groups, item.id, id)));
+  const readings = paints.flatMap(({ id }) => tintsOf(groups, item.id, id));
+  return judgedAt('grindTime', item, readings);
 }
 
 /** Refuses a criterion or a ranking on a quantity that was found for no package at all. */
@@ -122,18 +122,18 @@ function cellWarnings(cells: readonly Cell[]): Warning[] {
   });
 }
 
-function seriesWarnings({ grind, dosage }: Series): Warning[] {
-  return [...grind, ...dosage].flatMap(({ package: id, paint, fit, reason }) => {
-    const path = `${id} in ${paint}`;
-    const notes = reason === undefined ? [] : [{ code: 'no-fit', message: `There is no curve: ${reason}`, path }];
-    return [
-      ...notes,
-      ...(fit?.warnings ?? []).map((warning) => ({
+function seriesWarnings(series: readonly Series[]): Warning[] {
+  return series.flatMap(({ curves }) =>
+    curves.flatMap(({ package: id, paint, warnings, reason }) => {
+      const path = `${id} in ${paint}`;
+      const notes = reason === undefined ? [] : [{ code: 'no-fit', message: `There is no curve: ${reason}`, path }];
+      const placed = warnings.map((warning) => ({
         ...warning,
         path: warning.path === undefined ? path : `${path}, ${warning.path}`,
-      })),
-    ];
-  });
+      }));
+      return [...notes, ...placed];
+    }),
+  );
 }
 
 function missingCells({ packages, paints }: Study, cells: readonly Cell[]): Warning[] {

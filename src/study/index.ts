@@ -1,13 +1,11 @@
 export { evaluateStudy } from './evaluate-study.js';
+export type { Figure } from './figure.js';
 export { parseStudy } from './parse-study.js';
-export { COMPUTED_QUANTITIES, type ComputedQuantity, quantityName } from './quantities.js';
+export { COMPUTED_QUANTITIES, type ComputedQuantity, type QuantityNaming, quantityName } from './quantities.js';
 export type {
   Cell,
   CellColours,
   CellSpectra,
-  DosageSeries,
-  Figure,
-  GrindSeries,
   Judgement,
   LetDown,
   PackageResult,
@@ -17,6 +15,9 @@ export type {
   StrengthSummary,
   StudyResult,
 } from './result.js';
+export type { Series, SeriesCurve } from './series.js';
+export type { SeriesPoint } from './series-kind.js';
+export type { SeriesField, SeriesFit, SeriesId, SeriesPlace } from './series-kinds.js';
 export type {
   AcceptanceCriterion,
   ReadingPlace,

@@ -1,10 +1,11 @@
 import { judge, type Outcome, worstOutcome } from '../decision/index.js';
+import type { Figure } from './figure.js';
 import { readingsToDecide } from './readings-to-decide.js';
-import type { Figure, Judgement } from './result.js';
+import type { Judgement } from './result.js';
 import type { AcceptanceCriterion } from './study.js';
 
 /**
- * Holds the figures of a cell or package against the criteria that name them.
+ * Compares the figures of a cell or package with the criteria that name them.
  *
  * @param figures - with their intervals; a figure without one is exact if it was supplied and undecided if it was computed
  * @param criteria - every criterion of the study; those on other quantities are passed over

@@ -12,7 +12,7 @@ import type { Study, StudyPackage } from './study.js';
  * @param grindTime - grinding time of a batch, min, where known
  * @returns the let-down, or undefined where the study states no loadings
  */
-export function dilutionOf(study: Study, item: StudyPackage, grindTime: number | undefined): LetDown | undefined {
+export function letDownOf(study: Study, item: StudyPackage, grindTime: number | undefined): LetDown | undefined {
   const { targetLoading, batchMass } = study;
   if (targetLoading === undefined || targetLoading === 0 || item.pigmentLoading === undefined) return undefined;
   const letDownFactor = item.pigmentLoading / targetLoading;
@@ -28,10 +28,10 @@ export function dilutionOf(study: Study, item: StudyPackage, grindTime: number |
 }
 
 /** Adds the time saved against the reference, where both are known. */
-export function withTimeSaved(dilution: LetDown | undefined, reference: LetDown | undefined): LetDown | undefined {
-  const own = dilution?.grindHoursPerTonne;
+export function withTimeSaved(letDown: LetDown | undefined, reference: LetDown | undefined): LetDown | undefined {
+  const own = letDown?.grindHoursPerTonne;
   const other = reference?.grindHoursPerTonne;
-  return dilution && own !== undefined && other !== undefined
-    ? { ...dilution, hoursSavedPerTonne: other - own }
-    : dilution;
+  return letDown && own !== undefined && other !== undefined
+    ? { ...letDown, hoursSavedPerTonne: other - own }
+    : letDown;
 }

@@ -2,6 +2,8 @@ import type * as z from 'zod/mini';
 import { TintladderError } from '../core/index.js';
 import { isComputed, unitOf } from './quantities.js';
 import { placeholdersIn } from './sample-pattern.js';
+import type { SeriesKind } from './series-kind.js';
+import { SERIES_FIELDS, SERIES_KINDS } from './series-kinds.js';
 import type { Study } from './study.js';
 import { studySchema } from './study-schema.js';
 
@@ -71,6 +73,13 @@ function checkRules({ readings, packages, paints }: Study): void {
     const known = (key: 'package' | 'paint') => rule[key] !== undefined || given.includes(key);
     if (!known('paint')) {
       throw invalid(path, rule, 'a paint', "Add 'paint', or {paint} in the pattern.");
+    }
+    for (const field of SERIES_FIELDS) {
+      const { insteadOf }: SeriesKind = SERIES_KINDS[field];
+      const states = (key: typeof field | 'storage') => rule[key] !== undefined || given.includes(key);
+      if (insteadOf !== undefined && states(field) && states(insteadOf)) {
+        throw invalid(path, rule, `either '${field}' or '${insteadOf}'`);
+      }
     }
     if (rule.role !== 'white' && !known('package')) {
       throw invalid(path, rule, 'a package', "Add 'package', or {package} in the pattern.");

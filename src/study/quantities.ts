@@ -1,10 +1,7 @@
-/**
- * The quantities that a study computes from its readings, with their units and their names in a sentence. A criterion may name
- * any of these or a supplied quantity.
- *
- * @example COMPUTED_QUANTITIES['rub-out'].unit // 'ΔE*ab'
- */
-export const COMPUTED_QUANTITIES = Object.freeze({
+import { SERIES_KINDS, type SeriesField } from './series-kinds.js';
+
+/** What is computed without a series, with its unit and its name in a sentence. */
+export const CELL_QUANTITIES = Object.freeze({
   /** Against the reference package. */
   strength: { unit: '%', name: 'relative tinting strength' },
   /** ΔE00 that remains when the trial is brought to the strength of the reference. */
@@ -14,16 +11,31 @@ export const COMPUTED_QUANTITIES = Object.freeze({
   /** The stored colorant against the same colorant fresh. */
   'strength-after-storage': { unit: '%', name: 'strength after storage' },
   'rub-out-after-storage': { unit: 'ΔE*ab', name: 'rub-out difference after storage' },
-  /** Time of the reference minus that of the package, both to 90 % of the final strength of the reference. */
-  'grinding-time-saved': { unit: 'min', name: 'grinding time saved' },
-  'time-to-95': { unit: 'min', name: 'grinding time to 95 % of the final strength' },
-  /** Dosage at which more additive brings no more strength; the study states its unit. */
-  'optimum-dosage': { unit: undefined, name: 'dosage at the start of the plateau' },
   'additive-share': { unit: '%', name: 'additive in the finished colorant' },
 } as const);
 
 /** A quantity that a study computes. */
-export type ComputedQuantity = keyof typeof COMPUTED_QUANTITIES;
+export type ComputedQuantity = keyof typeof CELL_QUANTITIES | SeriesQuantity;
+
+type SeriesQuantity = QuantityOf<(typeof SERIES_KINDS)[SeriesField]>;
+
+type QuantityOf<Kind> = Kind extends { readonly quantities: infer Quantities } ? keyof Quantities & string : never;
+
+/** Unit of a quantity, undefined where the study states it, and its name in a sentence. */
+export interface QuantityNaming {
+  readonly unit: string | undefined;
+  readonly name: string;
+}
+
+/**
+ * The quantities that a study computes from its readings, with their units and their names in a sentence: those of each
+ * package in each paint, and those that every kind of series adds. A criterion may name any of these or a supplied quantity.
+ *
+ * @example COMPUTED_QUANTITIES['rub-out'].unit // 'ΔE*ab'
+ */
+export const COMPUTED_QUANTITIES: Readonly<Record<ComputedQuantity, QuantityNaming>> = Object.freeze(
+  Object.assign({}, CELL_QUANTITIES, ...Object.values(SERIES_KINDS).map(({ quantities }) => quantities)),
+);
 
 /** Whether a quantity is computed, and not supplied. */
 export function isComputed(quantity: string): quantity is ComputedQuantity {

@@ -1,4 +1,5 @@
-import type { Figure, PackageResult, Ranking } from './result.js';
+import type { Figure } from './figure.js';
+import type { PackageResult, Ranking } from './result.js';
 import type { Study } from './study.js';
 
 /** A package with all its figures, over every paint. */

@@ -1,6 +1,6 @@
 import type { Limit } from '../decision/index.js';
 import { replicatesNeeded } from '../strength/index.js';
-import type { Figure } from './result.js';
+import type { Figure } from './figure.js';
 
 /** Beyond this many drawdowns nobody goes on measuring: the figure is as good as on the limit. */
 const MOST_READINGS = 1000;

@@ -1,27 +1,14 @@
 import type { Grid, Lab, Viewing } from '../colorimetry/index.js';
 import type { Warning } from '../core/index.js';
 import type { Interval, Limit, Outcome } from '../decision/index.js';
-import type { DosageLadderFit, GrindCurveFit, GrindingTimeSaved } from '../fits/index.js';
 import type { Surface } from '../kubelka-munk/index.js';
 import type { RubOutResult } from '../rubout/index.js';
 import type { StrengthCriterion, StrengthResult } from '../strength/index.js';
+import type { Figure } from './figure.js';
+import type { Series } from './series.js';
 import type { StudyPackage, StudyPaint } from './study.js';
 
-/** One figure with everything needed to quote it. */
-export interface Figure {
-  readonly quantity: string;
-  readonly value: number;
-  readonly unit: string;
-  readonly interval?: Interval;
-  /** Scatter of one reading of this quantity, where it is known. */
-  readonly standardDeviation?: number;
-  /** True for a supplied figure without uncertainty and for the reference's own 100 %. */
-  readonly exact?: boolean;
-  /** How it came about: criterion, statistics, or `supplied`. */
-  readonly method: string;
-}
-
-/** A figure held against its limit. */
+/** A figure compared with its limit. */
 export interface Judgement {
   readonly quantity: string;
   /** The paint it was found in; absent for a figure of the package as a whole. */
@@ -117,27 +104,6 @@ export interface PackageResult {
   readonly letDown?: LetDown;
 }
 
-/** Strength over grinding time, for one package in one paint. */
-export interface GrindSeries {
-  readonly package: string;
-  readonly paint: string;
-  readonly points: readonly { readonly time: number; readonly strength: number }[];
-  readonly fit?: GrindCurveFit;
-  /** Against the reference in the same paint, to 90 % of its final strength. */
-  readonly timeSaved?: GrindingTimeSaved;
-  /** Why there is no fit. */
-  readonly reason?: string;
-}
-
-/** Strength over dosage, for one package in one paint. */
-export interface DosageSeries {
-  readonly package: string;
-  readonly paint: string;
-  readonly points: readonly { readonly dosage: number; readonly response: number }[];
-  readonly fit?: DosageLadderFit;
-  readonly reason?: string;
-}
-
 /** The order of the packages, without invented weights. */
 export interface Ranking {
   readonly by: string;
@@ -170,9 +136,8 @@ export interface StudyResult {
   readonly paints: readonly StudyPaint[];
   readonly packages: readonly PackageResult[];
   readonly cells: readonly Cell[];
-  readonly grindSeries: readonly GrindSeries[];
-  readonly dosageSeries: readonly DosageSeries[];
-  readonly dosageUnit: string;
+  /** One entry for each kind of series that the study holds. */
+  readonly series: readonly Series[];
   readonly method: {
     readonly viewing: Viewing;
     readonly surface?: Surface;

@@ -1,7 +1,9 @@
 import { TintladderError } from '../core/index.js';
+import { SERIES_FIELDS, type SeriesField } from './series-kinds.js';
 import type { ReadingPlace, Study } from './study.js';
 
-const PLACEHOLDERS = ['package', 'paint', 'area', 'storage', 'dosage', 'grindTime', 'replicate', 'any'] as const;
+/** What may stand in braces in a pattern. */
+export const PLACEHOLDERS = ['package', 'paint', 'area', 'storage', ...SERIES_FIELDS, 'replicate', 'any'] as const;
 
 type Placeholder = (typeof PLACEHOLDERS)[number];
 
@@ -37,18 +39,18 @@ export function placeholdersIn(pattern: string, path: string): Placeholder[] {
 export function compilePattern(pattern: string, study: Study): (name: string) => PatternMatch | undefined {
   const names = placeholdersIn(pattern, 'pattern');
   const { unrubbed = 'unrubbed', rubbed = 'rubbed', fresh = 'fresh', stored = 'stored' } = study.words ?? {};
-  const accepts: Record<Placeholder, string> = {
+  const accepts: Record<Exclude<Placeholder, SeriesField>, string> = {
     package: anyOf(study.packages.map(({ id }) => id)),
     paint: anyOf(study.paints.map(({ id }) => id)),
     area: anyOf([unrubbed, rubbed]),
     storage: anyOf([fresh, stored]),
-    dosage: '\\d+(?:\\.\\d+)?',
-    grindTime: '\\d+(?:\\.\\d+)?',
     replicate: '.+?',
     any: '.*?',
   };
   const source = pattern.replace(/\{([^{}]*)\}|[^{}]+|[{}]/g, (part, name) =>
-    name === undefined ? literally(part) : `(${accepts[name as Placeholder]})`,
+    name === undefined
+      ? literally(part)
+      : `(${isField(name) ? NUMBER : accepts[name as Exclude<Placeholder, SeriesField>]})`,
   );
   const expression = new RegExp(`^${source}$`, 'u');
   return (name) => {
@@ -63,11 +65,16 @@ export function compilePattern(pattern: string, study: Study): (name: string) =>
       paint: text('paint'),
       area: choice('area', rubbed, ['unrubbed', 'rubbed'] as const),
       storage: choice('storage', stored, ['fresh', 'stored'] as const),
-      dosage: number('dosage'),
-      grindTime: number('grindTime'),
+      ...Object.fromEntries(SERIES_FIELDS.map((field) => [field, number(field)])),
       replicate: text('replicate'),
     };
   };
+}
+
+const NUMBER = '\\d+(?:\\.\\d+)?';
+
+function isField(name: string): name is SeriesField {
+  return SERIES_FIELDS.some((field) => field === name);
 }
 
 /** Longest first, so that `A1` is not taken for `A` followed by something else. */

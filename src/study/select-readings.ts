@@ -2,6 +2,7 @@ import type { Spectrum } from '../colorimetry/index.js';
 import { TintladderError } from '../core/index.js';
 import type { AssignedReading } from './assign-readings.js';
 import { freshTintsOf, type ReadingGroups, tintsOf } from './reading-groups.js';
+import { SERIES_FIELDS, SERIES_KINDS, type SeriesField } from './series-kinds.js';
 import type { Study, StudyPackage } from './study.js';
 
 /** The spectra of one package in one paint, at the dosage and grinding time at which it is judged. */
@@ -13,19 +14,16 @@ export interface CellReadings {
 }
 
 /**
- * The readings that a package is judged by in a paint: at its own dosage and grinding time if it states them, else at the only
- * dosage and the longest time there are.
+ * The readings that a package is judged by in a paint: at the values that it states for its series, else at those which the kinds
+ * of series take, such as the longest grinding time.
  *
- * @throws TintladderError `study-invalid` if there are several dosages and the package states none
+ * @throws TintladderError `study-invalid` if there are several values, the kind takes none and the package states none
  */
 export function selectReadings(groups: ReadingGroups, item: StudyPackage, paint: string): CellReadings {
   const own = tintsOf(groups, item.id, paint);
-  const dosage = item.dosage ?? onlyDosage(own, item);
-  const time = item.grindTime ?? longestTime(own);
-  const judged = own.filter(
-    (reading) =>
-      (reading.dosage === undefined || reading.dosage === dosage) &&
-      (reading.grindTime === undefined || reading.grindTime === time),
+  const places = SERIES_FIELDS.map((field) => [field, judgedAt(field, item, own)] as const);
+  const judged = own.filter((reading) =>
+    places.every(([field, value]) => reading[field] === undefined || reading[field] === value),
   );
   const pick = (area: 'unrubbed' | 'rubbed', storage: 'fresh' | 'stored') =>
     judged.filter((reading) => reading.area === area && reading.storage === storage).map(({ spectrum }) => spectrum);
@@ -37,23 +35,28 @@ export function selectReadings(groups: ReadingGroups, item: StudyPackage, paint:
   };
 }
 
-/** The longest grinding time among readings, min. */
-export function longestTime(readings: readonly AssignedReading[]): number | undefined {
-  const times = readings.flatMap(({ grindTime }) => grindTime ?? []);
-  return times.length > 0 ? Math.max(...times) : undefined;
-}
-
-function onlyDosage(own: readonly AssignedReading[], item: StudyPackage): number | undefined {
-  const dosages = [...new Set(own.flatMap(({ dosage }) => dosage ?? []))];
-  if (dosages.length > 1) {
-    throw new TintladderError('study-invalid', {
-      path: `package ${item.id}, dosage`,
-      received: dosages,
-      expected: 'the one dosage at which the package is judged',
-      hint: "Give the package its 'dosage'.",
-    });
-  }
-  return dosages[0];
+/**
+ * The value of a series at which a package is judged; undefined where its readings state none.
+ *
+ * @throws TintladderError `study-invalid` if the package has to state it
+ */
+export function judgedAt(
+  field: SeriesField,
+  item: StudyPackage,
+  readings: readonly AssignedReading[],
+): number | undefined {
+  const stated = item[field];
+  if (stated !== undefined) return stated;
+  const values = [...new Set(readings.flatMap((reading) => reading[field] ?? []))].sort((a, b) => a - b);
+  if (values.length === 0) return undefined;
+  const value = SERIES_KINDS[field].judgedAt(values);
+  if (value !== undefined) return value;
+  throw new TintladderError('study-invalid', {
+    path: `package ${item.id}, ${field}`,
+    received: values,
+    expected: `the one ${field} at which the package is judged`,
+    hint: `Give the package its '${field}'.`,
+  });
 }
 
 /** Refuses a paint in which the reference was not read: nothing could be compared there. */

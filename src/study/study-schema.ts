@@ -1,11 +1,24 @@
 import * as z from 'zod/mini';
 import { ILLUMINANTS, type IlluminantName } from '../colorimetry/index.js';
 import { STRENGTH_CRITERIA } from '../strength/index.js';
+import { PLACEHOLDERS } from './sample-pattern.js';
+import type { SeriesKind } from './series-kind.js';
+import { SERIES_FIELDS, SERIES_KINDS, type SeriesField } from './series-kinds.js';
 
 const text = (description: string) => z.string().check(z.minLength(1), z.describe(description));
 const number = (description: string) => z.number().check(z.describe(description));
 const share = (description: string) => z.number().check(z.gte(0), z.lte(100), z.describe(description));
 const positive = (description: string) => z.number().check(z.positive(), z.describe(description));
+
+/** The fields of all series, as they stand in a package or in a rule of readings. */
+function seriesValues(at: 'package' | 'reading') {
+  const entry = (field: SeriesField) => {
+    const { allowsZero, describes }: SeriesKind = SERIES_KINDS[field];
+    return z.optional(z.number().check(allowsZero ? z.gte(0) : z.positive(), z.describe(describes[at])));
+  };
+  const fields = SERIES_FIELDS.map((field) => [field, entry(field)] as const);
+  return Object.fromEntries(fields) as Record<SeriesField, ReturnType<typeof entry>>;
+}
 
 const supplied = z.strictObject({
   quantity: text('Name of the quantity, such as viscosity'),
@@ -21,8 +34,7 @@ const studyPackage = z.strictObject({
   id: text('Short text by which sample names call the package'),
   name: text('Name shown in the report'),
   description: z.optional(text('What is in it')),
-  dosage: z.optional(z.number().check(z.gte(0), z.describe('Dosage at which the package is judged'))),
-  grindTime: z.optional(positive('Grinding time at which the package is judged, min; the longest if left out')),
+  ...seriesValues('package'),
   pigmentLoading: z.optional(share('Pigment in the mill base, mass %')),
   additiveShare: z.optional(share('Additive in the mill base, mass %')),
   supplied: z.optional(z.array(supplied)),
@@ -37,7 +49,7 @@ const rule = z.strictObject({
   names: z.optional(z.array(text('Exact sample name')).check(z.minLength(1))),
   pattern: z.optional(
     text(
-      'Sample name with placeholders {package} {paint} {area} {storage} {dosage} {grindTime} {replicate} {any}, for example "{package}/{paint}/{area}/{replicate}"',
+      `Sample name with placeholders ${PLACEHOLDERS.map((name) => `{${name}}`).join(' ')}, for example "{package}/{paint}/{area}/{replicate}"`,
     ),
   ),
   role: z.optional(z.enum(['tint', 'white']).check(z.describe('A tint, or the untinted white base of a paint'))),
@@ -45,8 +57,7 @@ const rule = z.strictObject({
   paint: z.optional(text('Id of the paint')),
   area: z.optional(z.enum(['unrubbed', 'rubbed']).check(z.describe('Part of the film'))),
   storage: z.optional(z.enum(['fresh', 'stored']).check(z.describe('Before or after storage'))),
-  dosage: z.optional(z.number().check(z.gte(0), z.describe('Dosage of the package'))),
-  grindTime: z.optional(positive('Grinding time, min')),
+  ...seriesValues('reading'),
 });
 
 const criterion = z.strictObject({

@@ -1,17 +1,17 @@
 import type { Illuminant, IlluminantName, Observer } from '../colorimetry/index.js';
 import type { Surface } from '../kubelka-munk/index.js';
 import type { StrengthCriterion } from '../strength/index.js';
+import type { SeriesPlace } from './series-kinds.js';
 
-/** A package under comparison: one set of additives for the pigment, or the reference they are held against. */
-export interface StudyPackage {
+/**
+ * A package under comparison: one set of additives for the pigment, or the reference they are compared with. Where a study
+ * holds series, it states at which value it is judged (`dosage`, `grindTime`).
+ */
+export interface StudyPackage extends SeriesPlace {
   /** Short text by which sample names and the rest of the study call it. */
   readonly id: string;
   readonly name: string;
   readonly description?: string;
-  /** Dosage at which the package is judged, where the study holds several; its unit is `dosageUnit` of the study. */
-  readonly dosage?: number;
-  /** Grinding time at which the package is judged, min; the longest one measured if absent. */
-  readonly grindTime?: number;
   /** Share of pigment in the mill base, mass %. */
   readonly pigmentLoading?: number;
   /** Share of additive in the mill base, mass %. */
@@ -50,8 +50,8 @@ export interface AcceptanceCriterion {
 /** What a reading is: a tint made with a package, or the untinted white base of a paint. */
 export type ReadingRole = 'tint' | 'white';
 
-/** Where a reading belongs. What a rule does not fix is taken from its pattern. */
-export interface ReadingPlace {
+/** Where a reading belongs, its values in series included. What a rule does not fix is taken from its pattern. */
+export interface ReadingPlace extends SeriesPlace {
   /** @default 'tint' */
   readonly role?: ReadingRole;
   readonly package?: string;
@@ -60,8 +60,6 @@ export interface ReadingPlace {
   readonly area?: 'unrubbed' | 'rubbed';
   /** @default 'fresh' */
   readonly storage?: 'fresh' | 'stored';
-  readonly dosage?: number;
-  readonly grindTime?: number;
 }
 
 /**
@@ -71,8 +69,8 @@ export interface ReadingPlace {
 export interface ReadingRule extends ReadingPlace {
   readonly names?: readonly string[];
   /**
-   * Literal text with placeholders `{package}`, `{paint}`, `{area}`, `{storage}`, `{dosage}`, `{grindTime}`, `{replicate}` and
-   * `{any}`.
+   * Literal text with placeholders `{package}`, `{paint}`, `{area}`, `{storage}`, `{replicate}`, `{any}` and the fields of the
+   * series, `{dosage}` and `{grindTime}` among them.
    */
   readonly pattern?: string;
 }

@@ -1,9 +1,10 @@
 import { worstOutcome } from '../decision/index.js';
 import { computedFigure, suppliedFigures } from './cell-figures.js';
+import type { Figure } from './figure.js';
 import { judgeFigures, outcomeOf } from './judge-figures.js';
-import { dilutionOf, withTimeSaved } from './let-down.js';
+import { letDownOf, withTimeSaved } from './let-down.js';
 import { type Contender, worstFigure } from './rank-packages.js';
-import type { Cell, Figure, LetDown, PackageResult } from './result.js';
+import type { Cell, LetDown, PackageResult } from './result.js';
 import type { Study, StudyPackage } from './study.js';
 
 /**
@@ -19,12 +20,12 @@ export function summarisePackages(
   cells: readonly Cell[],
   grindTime: (item: StudyPackage) => number | undefined,
 ): Contender[] {
-  const dilutions = study.packages.map((item) => dilutionOf(study, item, grindTime(item)));
-  const referenceDilution = dilutions.find((dilution) => dilution?.package === study.reference);
+  const letDowns = study.packages.map((item) => letDownOf(study, item, grindTime(item)));
+  const referenceLetDown = letDowns.find((letDown) => letDown?.package === study.reference);
   const places = study.packages.map((item, i) => ({
     item,
-    dilution: withTimeSaved(dilutions[i], referenceDilution),
-    own: packageFigures(item, dilutions[i]),
+    letDown: withTimeSaved(letDowns[i], referenceLetDown),
+    own: packageFigures(item, letDowns[i]),
     cells: cells.filter((cell) => cell.package === item.id),
   }));
   const expected = new Set(places.flatMap((path) => judgedPlaces(study, path)));
@@ -37,7 +38,7 @@ export function summarisePackages(
 
 interface Place {
   readonly item: StudyPackage;
-  readonly dilution: LetDown | undefined;
+  readonly letDown: LetDown | undefined;
   readonly own: readonly Figure[];
   readonly cells: readonly Cell[];
 }
@@ -51,14 +52,14 @@ function judgedPlaces({ criteria }: Study, { own, cells }: Place): string[] {
   return [...judged(own, ''), ...cells.flatMap(({ figures, paint }) => judged(figures, paint))];
 }
 
-function packageFigures(item: StudyPackage, dilution: LetDown | undefined): Figure[] {
+function packageFigures(item: StudyPackage, letDown: LetDown | undefined): Figure[] {
   const figures = suppliedFigures(item);
-  if (dilution?.additiveShare === undefined) return figures;
+  if (letDown?.additiveShare === undefined) return figures;
   const method = 'share in the mill base over the let-down factor';
-  return [...figures, computedFigure('additive-share', { value: dilution.additiveShare, exact: true, method })];
+  return [...figures, computedFigure('additive-share', { value: letDown.additiveShare, exact: true, method })];
 }
 
-function summarise(study: Study, { item, dilution, own, cells }: Place, complete: boolean): Contender {
+function summarise(study: Study, { item, letDown, own, cells }: Place, complete: boolean): Contender {
   const figures = [...own, ...cells.flatMap((cell) => cell.figures)];
   const judgements = judgeFigures(own, study.criteria);
   const outcomes = [outcomeOf(judgements), ...cells.map(({ outcome }) => outcome)];
@@ -73,7 +74,7 @@ function summarise(study: Study, { item, dilution, own, cells }: Place, complete
     judgements,
     rankValue: worstFigure(figures, study.rankBy.quantity, study.rankBy.best)?.value,
     readingsNeeded: needed.length > 0 ? Math.max(...needed) : undefined,
-    letDown: dilution,
+    letDown,
   };
   return { result, figures };
 }

@@ -1,4 +1,5 @@
-import type { Figure, Judgement } from './result.js';
+import type { Figure } from './figure.js';
+import type { Judgement } from './result.js';
 
 /** A figure as it is quoted in a sentence: `112.3 % (95 % interval 111.0 to 113.6)`. */
 export function figureText({ value, unit, interval }: Pick<Figure, 'value' | 'unit' | 'interval'>): string {

@@ -87,16 +87,18 @@ describe('dispersant screening', async () => {
 describe('grind study', async () => {
   const result = await evaluate('grind-study', 'study.yaml');
   const { TRUTH, strengthAt } = await generatorOf('grind-study');
-  const fits = Object.fromEntries(result.grindSeries.map(({ package: id, fit }) => [id, fit]));
+  const curves = result.series.find(({ kind }) => kind === 'grind')?.curves ?? [];
+  const figureOf = (id: string, quantity: string) =>
+    curves.find((curve) => curve.package === id)?.figures.find((figure) => figure.quantity === quantity);
   // strengths are quoted against the reference at the end of its grind, not at its plateau
   const unit = strengthAt(TRUTH.R, 120) / 100;
 
   test.each(['R', 'G'])('final strength and time to 95 %% of %s come back', (id) => {
     const { final, start, tau } = TRUTH[id];
     const to95 = tau * Math.log((final - start) / (0.05 * final));
-    expect(fits[id]?.form).toBe('exponential');
-    expect((fits[id]?.finalStrength.value ?? 0) / (final / unit)).toBeCloseTo(1, 1);
-    expectCovered(fits[id]?.timeTo95.interval, to95);
+    expect(curves.find((curve) => curve.package === id)?.fit).toMatchObject({ form: 'exponential' });
+    expect((figureOf(id, 'final-strength')?.value ?? 0) / (final / unit)).toBeCloseTo(1, 1);
+    expectCovered(figureOf(id, 'time-to-95')?.interval, to95);
   });
 
   test('the aid is recommended and its saving reported', () => {
@@ -110,8 +112,9 @@ describe('dosage ladder', async () => {
   const { TRUTH } = await generatorOf('dosage-ladder');
 
   test('the plateau starts where it truly does', () => {
-    const fit = result.dosageSeries[0].fit;
-    expectCovered(fit?.optimum?.interval, TRUTH.D.optimum);
+    const [optimum] = result.series[0].curves[0].figures;
+    expect(optimum.quantity).toBe('optimum-dosage');
+    expectCovered(optimum.interval, TRUTH.D.optimum);
   });
 });
 

@@ -1,4 +1,4 @@
-import type { StudyResult } from '../../study/index.js';
+import { quantityName, type StudyResult } from '../../study/index.js';
 import { criterionSpreads, SPREAD_HEADINGS } from '../criterion-spread.js';
 import { estimateWords, valueWords } from '../estimate-words.js';
 import { withUnit } from '../format.js';
@@ -69,23 +69,15 @@ export function letDownTable({ packages }: StudyResult): Markup | undefined {
 /** What the fitted curves say, and why a series has none. */
 export function curveTable(result: StudyResult): Markup | undefined {
   const names = namesOf(result);
-  const grind = result.grindSeries.map(({ package: item, paint, fit, reason }) => [
-    names.package(item),
-    names.paint(paint),
-    fit
-      ? `final strength ${estimateWords(fit.finalStrength, '%')} %; 95 % of it after ${estimateWords(fit.timeTo95, 'min')} min`
-      : `no curve: ${reason ?? 'not fitted'}`,
-  ]);
-  const dosage = result.dosageSeries.map(({ package: item, paint, fit, reason }) => [
-    names.package(item),
-    names.paint(paint),
-    fit
-      ? fit.optimum
-        ? `plateau from ${withUnit(estimateWords(fit.optimum, result.dosageUnit), result.dosageUnit)}`
-        : 'no plateau reached within the ladder'
-      : `no curve: ${reason ?? 'not fitted'}`,
-  ]);
-  const rows = [...grind, ...dosage].map((cells) => ({ cells }));
+  const rows = result.series.flatMap(({ curves }) =>
+    curves.map(({ package: item, paint, figures, reason }) => {
+      const found = figures.map(
+        (figure) => `${quantityName(figure.quantity)} ${withUnit(estimateWords(figure, figure.unit), figure.unit)}`,
+      );
+      const finding = reason === undefined ? found.join('; ') || 'no finding' : `no curve: ${reason}`;
+      return { cells: [names.package(item), names.paint(paint), finding] };
+    }),
+  );
   if (rows.length === 0) return undefined;
   return dataTable({
     caption: 'What the fitted curves say, with 95 % intervals.',

@@ -7,7 +7,7 @@ import { colourTable } from './colour-table.js';
 import { comparisonTable } from './comparison-table.js';
 import { compatibilityMatrix } from './compatibility-matrix.js';
 import { criteriaTable } from './criteria-table.js';
-import { dosageFigure, grindFigure } from './curve-figures.js';
+import { seriesFigures } from './curve-figures.js';
 import { type Child, element, type Markup } from './element.js';
 import { rubOutFindings } from './findings.js';
 import { criterionSpreadTable, curveTable, furtherFiguresTable, letDownTable } from './further-tables.js';
@@ -75,7 +75,7 @@ function parts(result: StudyResult): Child[] {
   const strength = strengthFigure(result, styles);
   const rubbed = result.cells.some(({ rubOut }) => rubOut !== undefined);
   const findings = rubOutFindings(result);
-  const curves = [grindFigure(result, styles), dosageFigure(result, styles), curveTable(result)];
+  const curves = [...seriesFigures(result, styles), curveTable(result)];
   const further = [letDownTable(result), furtherFiguresTable(result), criterionSpreadTable(result)];
   return [
     section('answer', 'Answer', element('p', { class: 'answer' }, tieUnits(result.recommendation.statement))),

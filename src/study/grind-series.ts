@@ -1,0 +1,58 @@
+import { TintladderError } from '../core/index.js';
+import type { GrindCurveFit, GrindingTimeSaved } from '../fits/index.js';
+import type { SeriesFindings, SeriesKind } from './series-kind.js';
+
+/** On demand: the linear algebra behind the fits takes its time to load. */
+const loadFits = () => import('../fits/index.js');
+
+/** Strength over grinding time. */
+export const GRIND_SERIES = {
+  id: 'grind',
+  label: 'Grinding time',
+  unit: () => 'min',
+  allowsZero: false,
+  describes: {
+    reading: 'Grinding time, min',
+    package: 'Grinding time at which the package is judged, min; the longest if left out',
+  },
+  against: 'reference',
+  judgedAt: (times) => Math.max(...times),
+  quantities: {
+    'final-strength': { unit: '%', name: 'final strength of the grind' },
+    'time-to-95': { unit: 'min', name: 'grinding time to 95 % of the final strength' },
+    /** Time of the reference minus that of the package, both to 90 % of the final strength of the reference. */
+    'grinding-time-saved': { unit: 'min', name: 'grinding time saved' },
+  },
+  caption:
+    'Strength over grinding time: every reading, and the curve fitted to those of a package. 100 % is the reference as it is judged.',
+  async evaluate(points, reference) {
+    const { fitGrindCurve, grindingTimeSaved } = await loadFits();
+    const fit = fitGrindCurve(points.map(({ at, value }) => ({ time: at, strength: value })));
+    const { finalStrength, timeTo95 } = fit;
+    const beyond = timeTo95.extrapolated ? ', beyond the last time read' : '';
+    const method = `grind curve, ${fit.form} form`;
+    const saved = reference && timeSaved(() => grindingTimeSaved(reference, fit));
+    return {
+      fit,
+      curve: fit.curve.map(({ time, strength }) => ({ at: time, value: strength })),
+      figures: [
+        { quantity: 'final-strength', value: finalStrength.value, interval: finalStrength.interval, method },
+        { quantity: 'time-to-95', value: timeTo95.value, interval: timeTo95.interval, method: `${method}${beyond}` },
+        ...(saved ? [saved] : []),
+      ],
+      warnings: fit.warnings,
+    };
+  },
+} as const satisfies SeriesKind<GrindCurveFit>;
+
+/** Nothing where one of the curves doesn't reach the strength. */
+function timeSaved(compare: () => GrindingTimeSaved): SeriesFindings<GrindCurveFit>['figures'][number] | undefined {
+  try {
+    const { saved, strength } = compare();
+    const method = `grind curves, both to ${strength.toFixed(1)} %`;
+    return { quantity: 'grinding-time-saved', value: saved.value, interval: saved.interval, method };
+  } catch (error) {
+    if (error instanceof TintladderError) return undefined;
+    throw error;
+  }
+}
