@@ -1,11 +1,7 @@
 export * from '../core/index.js';
-export type {
-  Measurement,
-  MeasurementFile,
-  MeasurementFormat,
-  MeasurementTable,
-  ReflectanceScale,
-} from './measurement.js';
+export { MEASUREMENT_FORMATS, type MeasurementFormat } from './formats.js';
+export type { Measurement, MeasurementTable, ReflectanceScale } from './measurement/measurement.js';
+export type { MeasurementFile } from './measurement-file.js';
 export {
   readMeasurementStream,
   type StreamOptions,

@@ -1,9 +1,10 @@
-import { TintladderError, type Warning } from '../core/index.js';
-import { markedEncoding, refuseControlCharacters, refuseKnownBinary } from './decode-text.js';
-import { createDelimitedReader, type DelimitedReader } from './delimited/read-delimited.js';
-import type { Measurement, MeasurementTable, ReflectanceScale } from './measurement.js';
-import { createNotes } from './notes.js';
+import type { Warning } from '../core/index.js';
+import { createDelimitedReader } from './delimited/read-delimited.js';
+import type { Measurement, MeasurementTable, ReflectanceScale } from './measurement/measurement.js';
 import { checkReadOptions } from './read-options.js';
+import { refuseControlCharacters } from './text/decode-text.js';
+import { createNotes } from './text/notes.js';
+import { createStreamDecoder } from './text/stream-decoder.js';
 
 /** How {@link readMeasurementStream} reads. */
 export interface StreamOptions {
@@ -54,7 +55,7 @@ export async function* readMeasurementStream(
   let ready: Measurement[] = [];
   let measurements = 0;
   let bytes = 0;
-  const table: DelimitedReader = createDelimitedReader(checked, notes, (measurement) => ready.push(measurement));
+  const table = createDelimitedReader(checked, notes, (measurement) => ready.push(measurement));
   const decode = createStreamDecoder();
 
   const take = (text: string) => {
@@ -79,44 +80,5 @@ export async function* readMeasurementStream(
     onEnd?.({ tables, warnings: notes.list() });
   } finally {
     await source.cancel().catch(() => undefined);
-  }
-}
-
-/** Enough bytes to tell a byte-order mark and the kinds of file that are no text. */
-const TELLING_BYTES = 4;
-
-/** Decodes bytes that come in pieces; a call without bytes ends the text. */
-function createStreamDecoder(): (piece?: Uint8Array) => string {
-  let decoder: TextDecoder | undefined;
-  let held: Uint8Array = new Uint8Array();
-  let position = 0;
-  return (piece) => {
-    position += piece?.length ?? 0;
-    let bytes: Uint8Array = piece ?? new Uint8Array();
-    if (!decoder) {
-      bytes = Uint8Array.of(...held, ...bytes.subarray(0, TELLING_BYTES));
-      if (piece && bytes.length < TELLING_BYTES) {
-        held = bytes;
-        return '';
-      }
-      refuseKnownBinary(bytes);
-      decoder = new TextDecoder(markedEncoding(bytes) ?? 'utf-8', { fatal: true });
-      const rest = piece?.subarray(TELLING_BYTES) ?? new Uint8Array();
-      return decodePart(decoder, bytes, true, position) + decodePart(decoder, rest, piece !== undefined, position);
-    }
-    return decodePart(decoder, bytes, piece !== undefined, position);
-  };
-}
-
-function decodePart(decoder: TextDecoder, bytes: Uint8Array, more: boolean, position: number): string {
-  try {
-    return decoder.decode(bytes, { stream: more });
-  } catch {
-    throw new TintladderError('not-text', {
-      path: `before byte ${position}`,
-      received: `bytes that are no ${decoder.encoding.toUpperCase()}`,
-      expected: 'UTF-8, or UTF-16 with a byte-order mark,',
-      hint: 'Convert the file, or read it whole with readMeasurements, which reads Windows-1252 too.',
-    });
   }
 }

@@ -1,5 +1,7 @@
 import { TintladderError } from '../core/index.js';
-import type { MeasurementFormat, ReflectanceScale } from './measurement.js';
+import { MEASUREMENT_FORMATS, type MeasurementFormat } from './formats.js';
+import type { ReaderOptions } from './measurement/format-contract.js';
+import type { ReflectanceScale } from './measurement/measurement.js';
 
 /** How {@link readMeasurements} reads. */
 export interface ReadOptions {
@@ -13,8 +15,8 @@ export interface ReadOptions {
   readonly maxBytes?: number;
 }
 
-export interface CheckedReadOptions extends ReadOptions {
-  readonly outsideRange: 'refuse' | 'drop';
+export interface CheckedReadOptions extends ReaderOptions {
+  readonly format?: MeasurementFormat;
   readonly maxBytes: number;
 }
 
@@ -22,7 +24,7 @@ const DEFAULT_MAX_BYTES = 2 ** 28;
 
 // Checked by hand: a schema library would take longer to load than all the rest of the reader.
 const EXPECTED: Readonly<Record<keyof ReadOptions, readonly unknown[] | 'size'>> = {
-  format: ['delimited-text', 'iso-28178', 'iso-17972', 'jcamp-dx'],
+  format: MEASUREMENT_FORMATS,
   scale: ['fraction', 'percent'],
   outsideRange: ['refuse', 'drop'],
   maxBytes: 'size',

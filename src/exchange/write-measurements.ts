@@ -1,11 +1,10 @@
 import { TintladderError } from '../core/index.js';
-import { writeDelimited } from './delimited/write-delimited.js';
-import { writeIso28178 } from './iso-28178/write-iso-28178.js';
-import type { Measurement } from './measurement.js';
+import { WRITERS } from './formats.js';
+import type { Measurement } from './measurement/measurement.js';
 
 /** How {@link writeMeasurements} writes. */
 export interface WriteOptions {
-  readonly format: 'delimited-text' | 'iso-28178';
+  readonly format: keyof typeof WRITERS;
 }
 
 /**
@@ -13,8 +12,8 @@ export interface WriteOptions {
  *
  * Reflectance is written in fractions with all digits. Measurements on other grids or under other conditions start a new table.
  *
- * @param measurements - one or more
- * @param options - `delimited-text` (comma, a column a wavelength) or `iso-28178` keyword text
+ * @param measurements - at least one
+ * @param options - `delimited-text` (commas, one column per wavelength) or `iso-28178` keyword text
  * @returns the text, with `\n` line breaks
  * @throws TintladderError `empty`, `invalid-option`, `unknown-illuminant` for an illuminant without a standard name
  * @example writeMeasurements(readMeasurements('Sample;400;410\nwhite;92,4;92,5\n').measurements, { format: 'delimited-text' })
@@ -27,13 +26,8 @@ export function writeMeasurements(measurements: readonly Measurement[], options:
     throw new TintladderError('invalid-option', {
       path: 'options.format',
       received: options?.format,
-      expected: "'delimited-text' or 'iso-28178'",
+      expected: `one of ${Object.keys(WRITERS).join(', ')}`,
     });
   }
   return writer(measurements);
 }
-
-const WRITERS: Record<WriteOptions['format'], (measurements: readonly Measurement[]) => string> = {
-  'delimited-text': writeDelimited,
-  'iso-28178': writeIso28178,
-};

@@ -1,6 +1,6 @@
-import { type ColumnRole, columnRole, normaliseHeading } from '../column-role.js';
-import { looksNumeric } from '../file-number.js';
-import type { ReflectanceScale } from '../measurement.js';
+import type { ReflectanceScale } from '../measurement/measurement.js';
+import { type ColumnRole, columnRole, normaliseHeading } from '../table/column-role.js';
+import { looksNumeric } from '../text/file-number.js';
 
 /** A complete set of colour coordinates counts as much as this many wavelengths. */
 const TRIPLE = 10;

@@ -1,14 +1,14 @@
 import { TintladderError } from '../../core/index.js';
-import { columnRole } from '../column-role.js';
-import { looksNumeric } from '../file-number.js';
-import { cellPlace } from '../place.js';
-import { parseWavelengthLabel } from '../wavelength-label.js';
+import { columnRole } from '../table/column-role.js';
+import { cellPlace } from '../text/cell-place.js';
+import { looksNumeric } from '../text/file-number.js';
+import { parseWavelengthLabel } from '../wavelength/wavelength-label.js';
 import { headingStrength, isNameHeading, isWavelengthHeading, parseQuantity } from './headings.js';
 import { type Delimiter, firstRows } from './rows.js';
 
 /** How the readings lie in a delimited file. */
 export interface Layout {
-  /** `wide`: a row a sample; `transposed`: a row a wavelength; `long`: a row a reading. */
+  /** `wide`: one row per sample; `transposed`: one row per wavelength; `long`: one row per sample and wavelength. */
   readonly kind: 'wide' | 'transposed' | 'long';
   readonly delimiter: Delimiter;
   /** Number of the row (not the line) that the table starts with, from 0; for a transposed table without names its first row. */
@@ -40,7 +40,7 @@ export function findLayout(text: string): Layout {
   throw new TintladderError('no-header', {
     path: cellPlace(line + 1, 1),
     received: lines[line],
-    expected: 'a heading with wavelengths, or with L*, a*, b* or X, Y, Z,',
+    expected: 'a heading with wavelengths, or with L*, a*, b* or X, Y, Z',
     hint: 'Give each column of readings its wavelength, such as 400 nm.',
   });
 }

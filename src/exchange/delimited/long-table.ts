@@ -1,18 +1,20 @@
 import { TintladderError } from '../../core/index.js';
-import { columnRole } from '../column-role.js';
-import type { FileContext } from '../file-context.js';
-import { type DecimalMark, notANumber, parseFileNumber } from '../file-number.js';
-import { cellPlace } from '../place.js';
-import type { CheckedReadOptions } from '../read-options.js';
-import { createRowReader, type RowReader } from '../row-reader.js';
-import { planTable, unsupportedQuantity } from '../table-plan.js';
-import { parseWavelengthLabel } from '../wavelength-label.js';
+import type { ReaderOptions } from '../measurement/format-contract.js';
+import { unsupportedQuantity } from '../quantity/unsupported-quantity.js';
+import { columnRole } from '../table/column-role.js';
+import type { FileContext } from '../table/file-context.js';
+import { createRowReader, type RowReader } from '../table/row-reader.js';
+import { columnsOf, type PlannedColumn, planTable } from '../table/table-plan.js';
+import { cellPlace } from '../text/cell-place.js';
+import { type DecimalMark, notANumber, parseFileNumber } from '../text/file-number.js';
+import { isWavelength, parseWavelengthLabel } from '../wavelength/wavelength-label.js';
 import { isNameHeading, isWavelengthHeading, parseQuantity } from './headings.js';
 import { type LooseRow, type Preamble, readPreamble } from './preamble.js';
-import { isBlank, isComment, noteLoose, type TableReader, toWidth } from './wide-table.js';
+import { isBlank, isComment, type LayoutReader, noteLoose, toWidth } from './wide-table.js';
 
 interface LongReading {
   readonly wavelength: number;
+  readonly decimals: number;
   readonly label: string;
   readonly value: string;
   readonly line: number;
@@ -32,8 +34,8 @@ interface LongPlan extends LooseRow, Preamble {
   readonly others: readonly number[];
 }
 
-/** Reads a table with a row a reading: sample, wavelength, value. Its samples are gathered, and then read as rows of wide tables. */
-export function createLongReader(headingRow: number, file: FileContext, options: CheckedReadOptions): TableReader {
+/** Reads a table with one row per sample and wavelength. Its samples are gathered, and then read as rows of wide tables. */
+export function createLongReader(headingRow: number, file: FileContext, options: ReaderOptions): LayoutReader {
   const loose: LooseRow[] = [];
   const samples = new Map<string, Sample>();
   const readers = new Map<string, RowReader>();
@@ -86,7 +88,7 @@ function addReading(
   const label = cells[plan.wavelength].trim();
   const wavelength = parseFileNumber(label, mark) ?? parseWavelengthLabel(label)?.wavelength;
   if (wavelength === undefined) throw notANumber(label, mark, cellPlace(line, plan.wavelength + 1));
-  if (!parseWavelengthLabel(`${wavelength}`)) {
+  if (!isWavelength(wavelength)) {
     throw new TintladderError('grid-invalid', {
       path: cellPlace(line, plan.wavelength + 1),
       received: label,
@@ -99,7 +101,11 @@ function addReading(
     sample = { first: { cells, line }, readings: [] };
     samples.set(key, sample);
   }
-  sample.readings.push({ wavelength, label, value: cells[plan.value], line });
+  sample.readings.push({ wavelength, decimals: decimalsOf(label), label, value: cells[plan.value], line });
+}
+
+function decimalsOf(text: string): number {
+  return /[.,](\d+)/.exec(text)?.[1].length ?? 0;
 }
 
 function readSample(
@@ -107,7 +113,7 @@ function readSample(
   plan: LongPlan,
   readers: Map<string, RowReader>,
   file: FileContext,
-  options: CheckedReadOptions,
+  options: ReaderOptions,
 ): void {
   const sorted = [...readings].sort((a, b) => a.wavelength - b.wavelength);
   const descending = readings.every((reading, i) => i === 0 || reading.wavelength < readings[i - 1].wavelength);
@@ -126,14 +132,20 @@ function readSample(
   let reader = readers.get(key);
   if (!reader) {
     const { line, stated, common } = plan;
-    const cells = [...others.map((index) => plan.cells[index]), ...ordered.map(({ wavelength }) => `${wavelength}`)];
+    const columns: PlannedColumn[] = [
+      ...columnsOf(others.map((index) => plan.cells[index])),
+      ...ordered.map(({ wavelength, decimals, label }) => ({
+        role: { kind: 'wavelength' as const, label: { wavelength, decimals } },
+        label,
+      })),
+    ];
     const firstRow = [...others.map((index) => first.cells[index]), ...ordered.map(({ value }) => value)];
     const placeOf = (index: number) =>
       index < others.length
         ? cellPlace(line, others[index] + 1)
         : cellPlace(ordered[index - others.length].line, plan.wavelength + 1);
     reader = createRowReader(
-      planTable({ cells, line, placeOf, firstRow, stated, common }, options.outsideRange, file.notes),
+      planTable({ columns, line, placeOf, firstRow, stated, common }, options.outsideRange, file.notes),
       file,
     );
     readers.set(key, reader);
@@ -147,8 +159,8 @@ function refuseRepeated(sorted: readonly LongReading[], { wavelength: column }: 
     if (sorted[i].wavelength !== sorted[i - 1].wavelength) continue;
     throw new TintladderError('wavelength-repeated', {
       path: cellPlace(Math.max(sorted[i].line, sorted[i - 1].line), column + 1),
-      received: `${sorted[i].wavelength} nm again`,
-      expected: 'each wavelength once a sample',
+      received: sorted[i].wavelength,
+      expected: 'each wavelength once per sample',
       hint: 'Give repeats of a sample a column headed replicate.',
     });
   }

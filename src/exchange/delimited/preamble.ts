@@ -1,7 +1,7 @@
 import type { Conditions } from '../../colorimetry/index.js';
-import { columnRole } from '../column-role.js';
-import type { ReflectanceScale } from '../measurement.js';
-import { type StatedConditions, toConditions } from '../viewing-text.js';
+import { type StatedConditions, toConditions } from '../conditions/stated-conditions.js';
+import type { ReflectanceScale } from '../measurement/measurement.js';
+import { columnRole } from '../table/column-role.js';
 import { parseQuantity } from './headings.js';
 
 /** A row that stands outside a table. */

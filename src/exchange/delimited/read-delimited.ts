@@ -1,37 +1,31 @@
 import { TintladderError } from '../../core/index.js';
-import { refuseEmpty } from '../decode-text.js';
-import { createFileContext, settleFile } from '../file-context.js';
-import type { Measurement, MeasurementTable } from '../measurement.js';
-import type { Notes } from '../notes.js';
-import { cellPlace } from '../place.js';
-import type { CheckedReadOptions } from '../read-options.js';
+import type { Emit, ReaderOptions } from '../measurement/format-contract.js';
+import type { MeasurementTable } from '../measurement/measurement.js';
+import { createFileContext, settleFile } from '../table/file-context.js';
+import { cellPlace } from '../text/cell-place.js';
+import { refuseEmpty } from '../text/decode-text.js';
+import type { Notes } from '../text/notes.js';
+import type { TextSink } from '../text/text-sink.js';
 import { findLayout } from './layout.js';
 import { createLongReader } from './long-table.js';
 import { createRowSplitter, type RowSplitter } from './rows.js';
 import { createTransposedReader } from './transposed-table.js';
-import { createWideReader, type TableReader } from './wide-table.js';
-
-/** Reads delimited text that comes in blocks cut anywhere. */
-export interface DelimitedReader {
-  push(text: string): void;
-  /** Ends the file; the tables are complete after it. */
-  end(): readonly MeasurementTable[];
-}
+import { createWideReader, type LayoutReader } from './wide-table.js';
 
 /** How much text is looked at to find delimiter and layout. */
 const LOOKED_AT = 2 ** 18;
 /** Fewer numbers than this say nothing of the decimals a file prints. */
 const ENOUGH_NUMBERS = 20;
 
-/** @param emit - takes each reading as soon as it is certain, in the order of the file */
+/** Reads delimited text that comes in blocks cut anywhere. */
 export function createDelimitedReader(
-  options: CheckedReadOptions,
+  options: ReaderOptions,
   notes: Notes,
-  emit: (measurement: Measurement) => void,
-): DelimitedReader {
+  emit: Emit,
+): TextSink<readonly MeasurementTable[]> {
   const file = createFileContext(options.scale, notes, emit);
   let beginning: string | undefined = '';
-  let table: TableReader | undefined;
+  let table: LayoutReader | undefined;
   let splitter: RowSplitter | undefined;
 
   const begin = (text: string, whole: boolean) => {
@@ -89,7 +83,7 @@ function refuseCutNumber(cells: readonly string[], before: readonly string[], li
   throw new TintladderError('truncated', {
     path: cellPlace(line, cells.length),
     received: cells[cells.length - 1],
-    expected: 'a number with as many decimals as the others, or a line break,',
+    expected: 'a number with as many decimals as the others, or a line break',
     hint: 'The file seems to be cut off; if it is whole, end its last line with a line break.',
   });
 }

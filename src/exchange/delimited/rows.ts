@@ -1,6 +1,6 @@
 import Papa from 'papaparse';
 import { TintladderError } from '../../core/index.js';
-import { cellPlace } from '../place.js';
+import { cellPlace } from '../text/cell-place.js';
 
 /** Delimiters that are recognised. */
 export type Delimiter = ',' | ';' | '\t';

@@ -1,19 +1,16 @@
-import type { FileContext } from '../file-context.js';
-import { cellPlace } from '../place.js';
-import type { CheckedReadOptions } from '../read-options.js';
-import { createRowReader, type RowReader } from '../row-reader.js';
-import { planTable, unsupportedQuantity } from '../table-plan.js';
-import { parseWavelengthLabel } from '../wavelength-label.js';
+import type { ReaderOptions } from '../measurement/format-contract.js';
+import { unsupportedQuantity } from '../quantity/unsupported-quantity.js';
+import type { FileContext } from '../table/file-context.js';
+import { createRowReader, type RowReader } from '../table/row-reader.js';
+import { columnsOf, planTable } from '../table/table-plan.js';
+import { cellPlace } from '../text/cell-place.js';
+import { parseWavelengthLabel } from '../wavelength/wavelength-label.js';
 import { isNameHeading, isWavelengthHeading, parseQuantity } from './headings.js';
 import { type LooseRow, readPreamble } from './preamble.js';
-import { isBlank, isComment, noteLoose, type TableReader, toWidth } from './wide-table.js';
+import { isBlank, isComment, type LayoutReader, noteLoose, toWidth } from './wide-table.js';
 
-/** Reads a table with a row a wavelength and a column a sample. It is turned, and then read as a wide one. */
-export function createTransposedReader(
-  headingRow: number,
-  file: FileContext,
-  options: CheckedReadOptions,
-): TableReader {
+/** Reads a table with one row per wavelength and one column per sample. It is turned, and then read as a wide one. */
+export function createTransposedReader(headingRow: number, file: FileContext, options: ReaderOptions): LayoutReader {
   const loose: LooseRow[] = [];
   const rows: LooseRow[] = [];
   let received = 0;
@@ -41,7 +38,7 @@ export function createTransposedReader(
       const placeIn = (index: number) => (row: number) => cellPlace(kept[row].line, index + 1);
       const plan = planTable(
         {
-          cells: headings,
+          columns: columnsOf(headings),
           line: kept[0].line,
           placeOf: placeIn(0),
           firstRow: column(1),

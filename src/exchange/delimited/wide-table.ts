@@ -1,23 +1,24 @@
 import { TintladderError } from '../../core/index.js';
-import type { FileContext } from '../file-context.js';
-import type { MeasurementTable } from '../measurement.js';
-import { cellPlace } from '../place.js';
-import type { CheckedReadOptions } from '../read-options.js';
-import { createRowReader, type RowReader } from '../row-reader.js';
-import { planTable, unsupportedQuantity } from '../table-plan.js';
+import type { ReaderOptions } from '../measurement/format-contract.js';
+import type { MeasurementTable } from '../measurement/measurement.js';
+import { unsupportedQuantity } from '../quantity/unsupported-quantity.js';
+import type { FileContext } from '../table/file-context.js';
+import { createRowReader, type RowReader } from '../table/row-reader.js';
+import { columnsOf, planTable } from '../table/table-plan.js';
+import { cellPlace } from '../text/cell-place.js';
 import { headingStrength, parseQuantity } from './headings.js';
 import { LARGEST_READING } from './layout.js';
 import { type LooseRow, type Preamble, readPreamble } from './preamble.js';
 
 /** Takes the rows of a file one by one. */
-export interface TableReader {
+export interface LayoutReader {
   row(cells: string[], line: number): void;
   end(): void;
   tables(): readonly MeasurementTable[];
 }
 
 /** Reads wide tables, one below the other, each with its own heading. */
-export function createWideReader(headingRow: number, file: FileContext, options: CheckedReadOptions): TableReader {
+export function createWideReader(headingRow: number, file: FileContext, options: ReaderOptions): LayoutReader {
   const readers: RowReader[] = [];
   let loose: LooseRow[] = [];
   let heading: (LooseRow & Preamble) | undefined;
@@ -42,7 +43,7 @@ export function createWideReader(headingRow: number, file: FileContext, options:
     // a delimiter at the end of every line makes a last column of nothing
     const cells = trimEnd(head.cells, firstRow);
     const plan = planTable(
-      { ...head, cells, placeOf, ...(firstRow ? { firstRow } : {}) },
+      { ...head, columns: columnsOf(cells), placeOf, ...(firstRow ? { firstRow } : {}) },
       options.outsideRange,
       file.notes,
     );
@@ -144,9 +145,8 @@ export function toWidth(cells: string[], width: number, line: number): string[] 
   if (cells.length > width && isBlank(cells.slice(width))) return cells.slice(0, width);
   throw new TintladderError('row-length', {
     path: cellPlace(line, Math.min(cells.length, width) + 1),
-    received: cells.length > width ? cells[width] : 'the end of the line',
-    expected: `${width} cells, as in the heading,`,
-    hint: `The row has ${cells.length}.`,
+    received: cells.length,
+    expected: `${width} cells, as in the heading`,
   });
 }
 

@@ -1,9 +1,9 @@
 import Papa from 'papaparse';
 import { describeViewing } from '../../colorimetry/index.js';
-import type { Measurement } from '../measurement.js';
-import { type MeasurementBlock, readingsOf, toBlocks, wavelengthTexts } from '../measurement-blocks.js';
+import type { Measurement } from '../measurement/measurement.js';
+import { type MeasurementBlock, readingsOf, toBlocks, wavelengthTexts } from '../measurement/measurement-blocks.js';
 
-/** Writes measurements as comma-separated text, a column a wavelength; conditions stand in lines before the table. */
+/** Writes measurements as comma-separated text, one column per wavelength; conditions stand in lines before the table. */
 export function writeDelimited(measurements: readonly Measurement[]): string {
   return toBlocks(measurements).map(writeBlock).join('\n');
 }

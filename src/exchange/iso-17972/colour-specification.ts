@@ -1,5 +1,5 @@
 import type { Conditions } from '../../colorimetry/index.js';
-import { parseIlluminant, parseObserver } from '../viewing-text.js';
+import { parseIlluminant, parseObserver } from '../conditions/stated-conditions.js';
 import { childOf, descendants, type XmlElement } from './xml-element.js';
 
 /** What a `ColorSpecification` says of the values that refer to it. */

@@ -1,10 +1,14 @@
 import { TintladderError } from '../../core/index.js';
-import type { FileContext } from '../file-context.js';
-import type { MeasurementTable } from '../measurement.js';
-import type { CheckedReadOptions } from '../read-options.js';
-import { createRowReader, type RowReader } from '../row-reader.js';
-import { type TablePlan, unsupportedQuantity } from '../table-plan.js';
-import { orderWavelengths } from '../wavelength-grid.js';
+import type { Emit, ReaderOptions } from '../measurement/format-contract.js';
+import type { MeasurementTable } from '../measurement/measurement.js';
+import { unsupportedQuantity } from '../quantity/unsupported-quantity.js';
+import type { Triple } from '../table/coordinates.js';
+import { createFileContext, type FileContext, settleFile } from '../table/file-context.js';
+import { createTableReader, type TableReader } from '../table/table-reader.js';
+import { type DecimalMark, notANumber, parseFileNumber } from '../text/file-number.js';
+import type { Notes } from '../text/notes.js';
+import { gatherText, type TextSink } from '../text/text-sink.js';
+import { type OrderedGrid, orderWavelengths } from '../wavelength/wavelength-grid.js';
 import { type ColourSpecification, readColourSpecifications } from './colour-specification.js';
 import { childOf, descendants, parseXml, type XmlElement } from './xml-element.js';
 
@@ -18,26 +22,32 @@ const NO_SPECIFICATION: ColourSpecification = { conditions: {} };
  * its wavelengths, and the faults of its values
  * @see ISO 17972-1 and ISO 17972-4, Graphic technology: colour data exchange format (CxF/X)
  */
-export function readIso17972(
-  text: string,
-  file: FileContext,
-  options: CheckedReadOptions,
-): () => readonly MeasurementTable[] {
+export function createIso17972Reader(
+  options: ReaderOptions,
+  notes: Notes,
+  emit: Emit,
+): TextSink<readonly MeasurementTable[]> {
+  return gatherText((text) => {
+    const file = createFileContext(options.scale, notes, emit);
+    return settleFile(file, readText(text, file, options));
+  });
+}
+
+function readText(text: string, file: FileContext, options: ReaderOptions): () => readonly MeasurementTable[] {
   const root = parseXml(text);
   if (root.name !== 'CxF') {
     throw new TintladderError('unknown-format', {
       path: `line ${root.line}, column 1`,
-      received: `XML with the root ${root.name}`,
+      received: root.name,
       expected: 'the root CxF of ISO 17972',
     });
   }
-  file.mark.value = '.';
   const specifications = readColourSpecifications(root);
-  const readers = new Map<string, RowReader>();
+  const tables = new Map<string, TableReader>();
   for (const object of descendants(root, 'Object')) {
-    readObject(object, specifications, file, options, readers);
+    for (const colours of coloursOf(object, specifications, file)) readColours(colours, file, options, tables);
   }
-  return () => [...readers.values()].map((reader) => reader.table());
+  return () => [...tables.values()].map(({ table }) => table());
 }
 
 interface Colour {
@@ -46,13 +56,19 @@ interface Colour {
   readonly id: string;
 }
 
-function readObject(
+/** The colours of an object that belong to one reading. */
+interface ObjectColours {
+  readonly object: XmlElement;
+  readonly spectrum?: Colour;
+  readonly lab?: Colour;
+  readonly xyz?: Colour;
+}
+
+function coloursOf(
   object: XmlElement,
   specifications: ReadonlyMap<string, ColourSpecification>,
   file: FileContext,
-  options: CheckedReadOptions,
-  readers: Map<string, RowReader>,
-): void {
+): ObjectColours[] {
   const values = childOf(object, 'ColorValues');
   const find = (name: string): Colour[] =>
     (values?.children ?? [])
@@ -65,7 +81,7 @@ function readObject(
   const labs = find('ColorCIELab');
   const xyzs = find('ColorCIEXYZ');
   refuseOtherSpectra(values, spectra);
-  if (spectra.length + labs.length + xyzs.length === 0) return;
+  if (spectra.length + labs.length + xyzs.length === 0) return [];
   // values that share a specification belong together; a single L*, a*, b* belongs to a single spectrum under any
   const beside = (colours: readonly Colour[], id: string, i: number) =>
     colours.find((colour) => colour.id === id) ?? (i === 0 && spectra.length <= 1 ? colours[0] : undefined);
@@ -75,9 +91,15 @@ function readObject(
       'An object holds L*, a*, b* or X, Y, Z several times; those without a spectrum of their own were left out.';
     file.notes.add('colours-left-out', message, `line ${object.line}`);
   }
-  leaders.forEach((leader, i) => {
-    const spectrum = spectra.length > 0 ? leader : undefined;
-    readColour(object, spectrum, beside(labs, leader.id, i), beside(xyzs, leader.id, i), file, options, readers);
+  return leaders.map((leader, i) => {
+    const lab = beside(labs, leader.id, i);
+    const xyz = beside(xyzs, leader.id, i);
+    return {
+      object,
+      ...(spectra.length > 0 ? { spectrum: leader } : {}),
+      ...(lab ? { lab } : {}),
+      ...(xyz ? { xyz } : {}),
+    };
   });
 }
 
@@ -90,52 +112,71 @@ function refuseOtherSpectra(values: XmlElement | undefined, spectra: readonly Co
   }
 }
 
-function readColour(
-  object: XmlElement,
-  spectrum: Colour | undefined,
-  lab: Colour | undefined,
-  xyz: Colour | undefined,
+function readColours(
+  { object, spectrum, lab, xyz }: ObjectColours,
   file: FileContext,
-  options: CheckedReadOptions,
-  readers: Map<string, RowReader>,
+  options: ReaderOptions,
+  tables: Map<string, TableReader>,
 ): void {
-  const numbers = spectrum ? spectrum.element.text.split(/\s+/).filter((part) => part !== '') : [];
-  const labels = tagFields(object, spectrum);
+  const name = object.attributes.get('Name') ?? object.attributes.get('Id') ?? '';
+  const here = () => `line ${object.line}, object ${JSON.stringify(name)}`;
+  const band = (i: number) => `line ${spectrum?.element.line ?? object.line}, reading ${i + 1}`;
+  const numbers = spectrum ? readNumbers(spectrum.element, band) : [];
+  const colour = lab ?? xyz;
+  const viewing = colour?.specification.conditions.viewing;
   const conditions = {
-    ...(lab ?? xyz)?.specification.conditions,
+    ...colour?.specification.conditions,
     ...spectrum?.specification.conditions,
-    ...((lab ?? xyz)?.specification.conditions.viewing
-      ? { viewing: (lab ?? xyz)?.specification.conditions.viewing }
-      : {}),
+    ...(viewing ? { viewing } : {}),
   };
+  const fields = tagFields(object, spectrum);
+  const ordered = spectrum && orderBands(spectrum, numbers.length, file, options);
   const key = JSON.stringify([
-    gridKey(spectrum),
-    numbers.length,
+    ordered?.grid,
     lab !== undefined,
     xyz !== undefined,
-    labels.map(([label]) => label),
+    fields.map(([label]) => label),
     conditions,
   ]);
-  let reader = readers.get(key);
-  if (!reader) {
-    reader = createRowReader(
-      planColour(object, spectrum, numbers.length, lab, xyz, labels, conditions, file, options),
-      file,
-    );
-    readers.set(key, reader);
+  let table = tables.get(key);
+  if (!table) {
+    table = createTableReader({ line: object.line, ...(ordered ? { grid: ordered.grid } : {}) }, file);
+    tables.set(key, table);
   }
-  const coordinates = [
-    ...(lab ? ['L', 'A', 'B'].map((name) => childOf(lab.element, name)?.text ?? '') : []),
-    ...(xyz ? ['X', 'Y', 'Z'].map((name) => childOf(xyz.element, name)?.text ?? '') : []),
-  ];
-  const name = object.attributes.get('Name') ?? object.attributes.get('Id') ?? '';
-  const cells = [name, ...numbers, ...coordinates, ...labels.map(([, value]) => value)];
-  const line = spectrum?.element.line ?? object.line;
-  reader.read(cells, object.line, (index) =>
-    index > 0 && index <= numbers.length
-      ? `line ${line}, reading ${index}`
-      : `line ${object.line}, object ${JSON.stringify(name)}`,
+  table.add(
+    {
+      name,
+      replicate: '',
+      line: object.line,
+      ...(ordered ? { values: Float64Array.from(ordered.order, (i) => numbers[i]) } : {}),
+      ...(lab ? { lab: readTriple(lab.element, ['L', 'A', 'B'], here) } : {}),
+      ...(xyz ? { xyz: readTriple(xyz.element, ['X', 'Y', 'Z'], here) } : {}),
+      conditions,
+      fields: Object.fromEntries(fields),
+    },
+    { name: here, value: (i) => band(ordered?.order[i] ?? i), lab: here, xyz: here },
   );
+}
+
+function readNumbers({ text }: XmlElement, placeOf: (index: number) => string): number[] {
+  return text
+    .split(/\s+/)
+    .filter((part) => part !== '')
+    .map((part, i) => toNumber(part, () => placeOf(i)));
+}
+
+function readTriple(element: XmlElement, names: readonly [string, string, string], place: () => string): Triple {
+  const [first, second, third] = names.map((name) => toNumber(childOf(element, name)?.text ?? '', place));
+  return [first, second, third];
+}
+
+/** XML has the point for its decimal mark. */
+const POINT: DecimalMark = { value: '.' };
+
+function toNumber(text: string, place: () => string): number {
+  const value = parseFileNumber(text, POINT);
+  if (value === undefined) throw notANumber(text, POINT, place());
+  return value;
 }
 
 /** What an object says beside its colours: its type, its identifier, the name of the spectrum, and its tags. */
@@ -152,53 +193,19 @@ function tagFields(object: XmlElement, spectrum: Colour | undefined): [string, s
   return [...fields];
 }
 
-function gridKey(spectrum: Colour | undefined): string {
-  if (!spectrum) return '';
-  const { element, specification } = spectrum;
-  return `${element.attributes.get('StartWL') ?? specification.start}/${element.attributes.get('Increment') ?? specification.step}`;
-}
-
-function planColour(
-  object: XmlElement,
-  spectrum: Colour | undefined,
-  count: number,
-  lab: Colour | undefined,
-  xyz: Colour | undefined,
-  labels: readonly [string, string][],
-  common: TablePlan['common'],
-  file: FileContext,
-  options: CheckedReadOptions,
-): TablePlan {
-  const afterSpectrum = 1 + count;
-  const afterLab = afterSpectrum + (lab ? 3 : 0);
-  const afterXyz = afterLab + (xyz ? 3 : 0);
-  return {
-    line: object.line,
-    width: afterXyz + labels.length,
-    name: 0,
-    ...(spectrum ? { spectrum: planSpectrum(spectrum, count, file, options) } : {}),
-    ...(lab ? { lab: { indices: [afterSpectrum, afterSpectrum + 1, afterSpectrum + 2] as const } } : {}),
-    ...(xyz ? { xyz: { indices: [afterLab, afterLab + 1, afterLab + 2] as const } } : {}),
-    conditionColumns: [],
-    fieldColumns: labels.map(([label], i) => ({ index: afterXyz + i, label })),
-    stated: {},
-    common,
-  };
-}
-
-function planSpectrum(
+function orderBands(
   { element, specification, id }: Colour,
   count: number,
   file: FileContext,
-  options: CheckedReadOptions,
-): TablePlan['spectrum'] {
+  options: ReaderOptions,
+): OrderedGrid {
   const start = Number(element.attributes.get('StartWL') ?? specification.start);
   const step = Number(element.attributes.get('Increment') ?? specification.step);
   if (!(start > 0 && step > 0)) {
     throw new TintladderError('no-header', {
       path: `line ${element.line}, column 1`,
-      received: `a spectrum under ${id === '' ? 'no specification' : `the specification ${JSON.stringify(id)}`} without a wavelength range`,
-      expected: 'StartWL and Increment in nm',
+      received: id,
+      expected: 'a specification with StartWL and Increment in nm',
     });
   }
   const given = Array.from({ length: count }, (_, i) => ({
@@ -206,6 +213,5 @@ function planSpectrum(
     decimals: 0,
     path: `line ${element.line}, reading ${i + 1}`,
   }));
-  const { grid, order } = orderWavelengths(given, options.outsideRange, file.notes);
-  return { grid, columns: Int32Array.from(order, (i) => i + 1) };
+  return orderWavelengths(given, options.outsideRange, file.notes);
 }

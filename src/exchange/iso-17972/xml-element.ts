@@ -67,7 +67,7 @@ function faultOf(text: string, { msg, line, col }: { msg: string; line: number; 
   if (root !== undefined && !text.trimEnd().endsWith(`</${root}>`) && !text.trimEnd().endsWith('/>')) {
     return new TintladderError('truncated', {
       path: placeAt(text, text.length),
-      received: 'the end of the file',
+      received: '',
       expected: `</${root}>`,
       hint: 'The file is cut off; export it again.',
     });

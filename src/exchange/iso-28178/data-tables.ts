@@ -1,5 +1,5 @@
 import { TintladderError } from '../../core/index.js';
-import { cellPlace } from '../place.js';
+import { cellPlace } from '../text/cell-place.js';
 import { type TokenLine, tokenLines } from './tokens.js';
 
 /** One `BEGIN_DATA` ... `END_DATA` with the keywords before it. */
@@ -53,7 +53,7 @@ export function readDataTables(text: string): DataTable[] {
   if (open) {
     throw new TintladderError('truncated', {
       path: cellPlace(open.lines.at(-1)?.line ?? open.line, 1),
-      received: 'the last line',
+      received: '',
       expected: open.kind === 'format' ? 'END_DATA_FORMAT' : 'END_DATA',
       hint: 'The file is cut off; export it again.',
     });
@@ -107,9 +107,8 @@ function rowCells({ tokens, text, line }: TokenLine, width: number): readonly st
   if (parts.length === width) return parts.map((part) => part.trim().replace(/^"([^"]*)"$/, '$1'));
   throw new TintladderError('row-length', {
     path: cellPlace(line, Math.min(tokens.length, width) + 1),
-    received: tokens.length > width ? tokens[width] : 'the end of the line',
-    expected: `${width} values, as in the data format,`,
-    hint: `The row has ${tokens.length}.`,
+    received: tokens.length,
+    expected: `${width} values, as in the data format`,
   });
 }
 
@@ -143,8 +142,8 @@ function expectCount(
   if (stated === undefined || Number(stated) === found) return;
   throw new TintladderError('count-mismatch', {
     path: cellPlace(line, 1),
-    received: `the start of ${found} ${what}`,
-    expected: `${stated}, as ${word} says,`,
+    received: found,
+    expected: `${stated} ${what}, as ${word} says`,
     hint: 'The file may be cut off or edited; export it again.',
   });
 }

@@ -1,13 +1,16 @@
 import { TintladderError } from '../../core/index.js';
-import type { FileContext } from '../file-context.js';
-import { notANumber, parseFileNumber } from '../file-number.js';
-import type { MeasurementTable } from '../measurement.js';
-import { cellPlace } from '../place.js';
-import type { CheckedReadOptions } from '../read-options.js';
-import { createRowReader, type RowReader } from '../row-reader.js';
-import { planTable, type TablePlan, unsupportedQuantity } from '../table-plan.js';
-import { type StatedConditions, toConditions } from '../viewing-text.js';
-import { parseWavelengthLabel } from '../wavelength-label.js';
+import { type StatedConditions, toConditions } from '../conditions/stated-conditions.js';
+import type { Emit, ReaderOptions } from '../measurement/format-contract.js';
+import type { MeasurementTable } from '../measurement/measurement.js';
+import { unsupportedQuantity } from '../quantity/unsupported-quantity.js';
+import { createFileContext, type FileContext, settleFile } from '../table/file-context.js';
+import { createRowReader, type RowReader } from '../table/row-reader.js';
+import { columnsOf, type PlannedColumn, planTable, type TablePlan } from '../table/table-plan.js';
+import { cellPlace } from '../text/cell-place.js';
+import { notANumber, parseFileNumber } from '../text/file-number.js';
+import type { Notes } from '../text/notes.js';
+import { gatherText, type TextSink } from '../text/text-sink.js';
+import { isWavelength, parseWavelengthLabel } from '../wavelength/wavelength-label.js';
 import { type DataTable, readDataTables } from './data-tables.js';
 
 /** Words in a description that tell spectra of light from spectra of a surface. */
@@ -23,11 +26,18 @@ const DESCRIPTIONS = ['DESCRIPTOR', 'FILE_DESCRIPTOR', 'TABLE_DESCRIPTOR', 'MEAS
  * are described as something else than reflectance
  * @see ISO 28178, Graphic technology: exchange format for colour and process control data using XML or ASCII text
  */
-export function readIso28178(
-  text: string,
-  file: FileContext,
-  options: CheckedReadOptions,
-): () => readonly MeasurementTable[] {
+export function createIso28178Reader(
+  options: ReaderOptions,
+  notes: Notes,
+  emit: Emit,
+): TextSink<readonly MeasurementTable[]> {
+  return gatherText((text) => {
+    const file = createFileContext(options.scale, notes, emit);
+    return settleFile(file, readText(text, file, options));
+  });
+}
+
+function readText(text: string, file: FileContext, options: ReaderOptions): () => readonly MeasurementTable[] {
   const tables = readDataTables(text.replace(/\r\n?/g, '\n'));
   const readers: RowReader[] = [];
   for (const table of tables) {
@@ -41,24 +51,24 @@ export function readIso28178(
   if (readers.length === 0) {
     throw new TintladderError('no-header', {
       path: cellPlace(tables[0]?.line ?? 1, 1),
-      received: tables[0] ? `a table of ${tables[0].fields.join(', ')}` : 'keyword text without a table',
+      received: tables[0]?.fields.join(', ') ?? '',
       expected: 'a table with reflectance, LAB_L, LAB_A, LAB_B or XYZ_X, XYZ_Y, XYZ_Z',
     });
   }
   return () => readers.map((reader) => reader.table());
 }
 
-function readTable(table: DataTable, file: FileContext, options: CheckedReadOptions): readonly RowReader[] | undefined {
+function readTable(table: DataTable, file: FileContext, options: ReaderOptions): readonly RowReader[] | undefined {
   refuseOtherSpectra(table);
   const stated = statedConditions(table);
   const common = toConditions(stated);
   const { line, rows } = table;
   const placeOf = (index: number) => cellPlace(line, index + 1);
-  const makePlan = (cells: readonly string[]) =>
-    planTable({ cells, line, placeOf, firstRow: rows[0]?.cells, stated, common }, options.outsideRange, file.notes);
+  const makePlan = (columns: readonly PlannedColumn[]) =>
+    planTable({ columns, line, placeOf, firstRow: rows[0]?.cells, stated, common }, options.outsideRange, file.notes);
 
   if (!table.fields.some((field) => /^SPECTRAL_NM$/i.test(field))) {
-    const plan = makePlan(table.fields);
+    const plan = makePlan(columnsOf(table.fields));
     if (!plan.spectrum && !plan.lab && !plan.xyz) return undefined;
     checkSpectra(plan, table, file, options);
     const reader = createRowReader(plan, file);
@@ -68,11 +78,11 @@ function readTable(table: DataTable, file: FileContext, options: CheckedReadOpti
   // each row brings its own wavelengths; rows of the same wavelengths share a plan
   const readers = new Map<string, RowReader>();
   for (const { cells, line: at } of rows) {
-    const fields = nameByWavelength(table.fields, cells, at, file);
-    const key = fields.join(' ');
+    const columns = columnsByWavelength(table.fields, cells, at, file);
+    const key = columns.flatMap(({ role }) => (role.kind === 'wavelength' ? [role.label.wavelength] : [])).join(' ');
     let reader = readers.get(key);
     if (!reader) {
-      const plan = makePlan(fields);
+      const plan = makePlan(columns);
       checkSpectra(plan, table, file, options);
       reader = createRowReader(plan, file);
       readers.set(key, reader);
@@ -86,22 +96,24 @@ function readTable(table: DataTable, file: FileContext, options: CheckedReadOpti
 
 const isWavelengthField = (field: string) => /^SPECTRAL_NM$/i.test(field);
 
-/** Field names in which each `SPECTRAL_NM`, `SPECTRAL_PCT` pair has become one field named by its wavelength. */
-function nameByWavelength(
+/** Columns in which each `SPECTRAL_NM`, `SPECTRAL_PCT` pair has become one, of the wavelength that the row gives. */
+function columnsByWavelength(
   fields: readonly string[],
   cells: readonly string[],
   line: number,
   file: FileContext,
-): string[] {
-  let wavelength: number | undefined;
+): PlannedColumn[] {
+  let wavelength: { readonly value: number; readonly text: string } | undefined;
   return fields.flatMap((field, i) => {
     if (isWavelengthField(field)) {
-      wavelength = parseFileNumber(cells[i], file.mark);
-      if (wavelength === undefined) throw notANumber(cells[i], file.mark, cellPlace(line, i + 1));
+      const number = parseFileNumber(cells[i], file.mark);
+      if (number === undefined) throw notANumber(cells[i], file.mark, cellPlace(line, i + 1));
+      // what can be no wavelength is no reading either
+      wavelength = { value: number, text: cells[i] };
       return [];
     }
     const value = /^SPECTRAL_(PCT|DEC)$/i.exec(field);
-    if (!value) return [field];
+    if (!value) return columnsOf([field]);
     if (wavelength === undefined) {
       throw new TintladderError('malformed', {
         path: cellPlace(line, i + 1),
@@ -109,9 +121,11 @@ function nameByWavelength(
         expected: 'SPECTRAL_NM before it',
       });
     }
-    const name = `SPECTRAL_${value[1].toUpperCase()} ${wavelength}`;
+    const decimals = wavelength.text.split('.')[1]?.length ?? 0;
+    const scale = value[1].toUpperCase() === 'PCT' ? ('percent' as const) : ('fraction' as const);
+    const label = { wavelength: wavelength.value, decimals, scale };
     wavelength = undefined;
-    return [name];
+    return [{ role: isWavelength(label.wavelength) ? { kind: 'wavelength', label } : { kind: 'text' }, label: field }];
   });
 }
 
@@ -137,15 +151,15 @@ function checkSpectra(
   plan: TablePlan,
   { keywords, line }: DataTable,
   file: FileContext,
-  { outsideRange }: CheckedReadOptions,
+  { outsideRange }: ReaderOptions,
 ): void {
   if (!plan.spectrum) return;
   const bands = keywords.get('SPECTRAL_BANDS')?.[0];
   if (bands !== undefined && outsideRange === 'refuse' && Number(bands) !== plan.spectrum.columns.length) {
     throw new TintladderError('count-mismatch', {
       path: cellPlace(line, 1),
-      received: `the start of ${plan.spectrum.columns.length} bands`,
-      expected: `${bands}, as SPECTRAL_BANDS says,`,
+      received: plan.spectrum.columns.length,
+      expected: `${bands} bands, as SPECTRAL_BANDS says`,
     });
   }
   const norm = Number(keywords.get('SPECTRAL_NORM')?.[0]);

@@ -1,5 +1,5 @@
 import { TintladderError } from '../../core/index.js';
-import { cellPlace } from '../place.js';
+import { cellPlace } from '../text/cell-place.js';
 
 /** One line of keyword text: its tokens, and the line as it stands. */
 export interface TokenLine {

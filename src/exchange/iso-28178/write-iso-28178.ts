@@ -1,5 +1,5 @@
-import type { Measurement } from '../measurement.js';
-import { type MeasurementBlock, readingsOf, toBlocks, wavelengthTexts } from '../measurement-blocks.js';
+import type { Measurement } from '../measurement/measurement.js';
+import { type MeasurementBlock, readingsOf, toBlocks, wavelengthTexts } from '../measurement/measurement-blocks.js';
 
 const STANDARD_FIELD = /^(SAMPLE_|STRING$|CMYK_|RGB_|D_|XYY_|LAB_|XYZ_|STDEV_|MEAN_|CHI_)/;
 

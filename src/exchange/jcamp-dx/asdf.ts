@@ -44,8 +44,8 @@ export function decodeAsdf(lines: readonly DataLine[]): AsdfLine[] {
       if (ordinates[0] !== check) {
         throw new TintladderError('malformed', {
           path: `line ${data.line}`,
-          received: ordinates[0] ?? 'the end of the line',
-          expected: `${check}, the last ordinate of the line before,`,
+          received: ordinates[0] ?? '',
+          expected: `${check}, the last ordinate of the line before`,
           hint: 'The file is damaged; export it again.',
         });
       }

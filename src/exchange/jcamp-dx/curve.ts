@@ -12,7 +12,7 @@ export interface CurvePoint {
 /**
  * The points of a block's curve.
  *
- * The abscissae of `XYDATA` run evenly from `FIRSTX` to `LASTX`; those written at the starts of the lines check that no line is missing.
+ * The abscissae of `XYDATA` are evenly spaced from `FIRSTX` to `LASTX`; those written at the starts of the lines check that no line is missing.
  *
  * @throws TintladderError `unsupported-quantity` for data in another form; `no-header` for a missing record; `count-mismatch` with `NPOINTS`;
  * `malformed` for a line that is out of place; `not-a-number`
@@ -25,7 +25,7 @@ export function readCurve(block: Block): CurvePoint[] {
   const other = data ?? points;
   throw new TintladderError('unsupported-quantity', {
     path: `line ${other?.line ?? block.line}, column 1`,
-    received: other ? `data in the form ${other.value}` : 'a block without XYDATA or XYPOINTS',
+    received: other?.value ?? '',
     expected: 'XYDATA=(X++(Y..Y)) or XYPOINTS=(XY..XY)',
   });
 }
@@ -38,7 +38,7 @@ function readEvenCurve(block: Block, data: LabelledRecord): CurvePoint[] {
   const yFactor = numberOf(block, 'YFACTOR', 1);
   if (!(Number.isInteger(count) && count >= 2)) {
     const path = `line ${block.records.get('NPOINTS')?.line ?? block.line}, column 1`;
-    throw new TintladderError('grid-invalid', { path, received: count, expected: 'two readings or more' });
+    throw new TintladderError('grid-invalid', { path, received: count, expected: 'at least two readings' });
   }
   const decoded = decodeAsdf(data.lines);
   expectCount(
@@ -55,7 +55,7 @@ function readEvenCurve(block: Block, data: LabelledRecord): CurvePoint[] {
       throw new TintladderError('malformed', {
         path: `line ${line}, column 1`,
         received: abscissa * xFactor,
-        expected: `${Number(expected.toPrecision(8))}, where the line before ended,`,
+        expected: `${Number(expected.toPrecision(8))}, where the line before ended`,
         hint: 'A line may be missing; export the file again.',
       });
     }
@@ -76,8 +76,8 @@ function readPoints(block: Block, data: LabelledRecord): CurvePoint[] {
   if (numbers.length % 2 === 1) {
     throw new TintladderError('count-mismatch', {
       path: `line ${numbers[numbers.length - 1].line}, column 1`,
-      received: 'an abscissa without an ordinate',
-      expected: 'pairs',
+      received: numbers.length,
+      expected: 'pairs of an abscissa and an ordinate',
     });
   }
   const points: CurvePoint[] = [];
@@ -93,8 +93,8 @@ function expectCount(block: Block, found: number): void {
   if (!record || Number(record.value) === found) return;
   throw new TintladderError('count-mismatch', {
     path: `line ${record.line}, column 1`,
-    received: `the start of ${found} points`,
-    expected: `${record.value}, as NPOINTS says,`,
+    received: found,
+    expected: `${record.value} points, as NPOINTS says`,
     hint: 'The file may be cut off or edited; export it again.',
   });
 }
@@ -111,7 +111,7 @@ function numberOf({ records, line }: Block, label: string, otherwise?: number): 
   if (otherwise !== undefined) return otherwise;
   throw new TintladderError('no-header', {
     path: `line ${line}, column 1`,
-    received: `a block without ##${label}=`,
+    received: '',
     expected: `##${label}=`,
   });
 }

@@ -1,11 +1,14 @@
+import type { Conditions } from '../../colorimetry/index.js';
 import { TintladderError } from '../../core/index.js';
-import type { FileContext } from '../file-context.js';
-import type { MeasurementTable, ReflectanceScale } from '../measurement.js';
-import type { CheckedReadOptions } from '../read-options.js';
-import { createRowReader, type RowReader } from '../row-reader.js';
-import { type TablePlan, unsupportedQuantity } from '../table-plan.js';
-import { orderWavelengths } from '../wavelength-grid.js';
-import { type CurvePoint, readCurve } from './curve.js';
+import type { Emit, ReaderOptions } from '../measurement/format-contract.js';
+import type { MeasurementTable, ReflectanceScale } from '../measurement/measurement.js';
+import { unsupportedQuantity } from '../quantity/unsupported-quantity.js';
+import { createFileContext, type FileContext, settleFile } from '../table/file-context.js';
+import { createTableReader, type TableReader } from '../table/table-reader.js';
+import type { Notes } from '../text/notes.js';
+import { gatherText, type TextSink } from '../text/text-sink.js';
+import { orderWavelengths } from '../wavelength/wavelength-grid.js';
+import { readCurve } from './curve.js';
 import { type Block, type LabelledRecord, normaliseLabel, readBlocks } from './records.js';
 
 /** Records that describe the curve rather than the sample. */
@@ -23,28 +26,34 @@ const INSTRUMENT_RECORDS = ['SPECTROMETERDATASYSTEM', 'INSTRUMENT'];
  * record; `count-mismatch`, `truncated`, `malformed`, and the faults of its values
  * @see McDonald & Wilks (1988), Appl. Spectrosc. 42, 151-162; Lampen, Hillig, Davies & Linscheid (1994), Appl. Spectrosc. 48, 1545-1552
  */
-export function readJcampDx(
-  text: string,
-  file: FileContext,
-  options: CheckedReadOptions,
-): () => readonly MeasurementTable[] {
+export function createJcampDxReader(
+  options: ReaderOptions,
+  notes: Notes,
+  emit: Emit,
+): TextSink<readonly MeasurementTable[]> {
+  return gatherText((text) => {
+    const file = createFileContext(options.scale, notes, emit);
+    return settleFile(file, readText(text, file, options));
+  });
+}
+
+function readText(text: string, file: FileContext, options: ReaderOptions): () => readonly MeasurementTable[] {
   const blocks = readBlocks(text);
   const linked = blocks[0]?.records.get('BLOCKS');
   const spectra = blocks.filter(({ records }) => normaliseLabel(records.get('DATATYPE')?.value ?? '') !== 'LINK');
   if (linked && Number(linked.value) !== blocks.length - 1) {
     throw new TintladderError('count-mismatch', {
       path: `line ${linked.line}, column 1`,
-      received: `the start of ${blocks.length - 1} blocks`,
-      expected: `${linked.value}, as BLOCKS says,`,
+      received: blocks.length - 1,
+      expected: `${linked.value} blocks, as BLOCKS says`,
       hint: 'The file may be cut off; export it again.',
     });
   }
-  file.mark.value = '.';
-  const readers = spectra.map((block) => readBlock(block, file, options));
-  return () => readers.map((reader) => reader.table());
+  const tables = spectra.map((block) => readBlock(block, file, options));
+  return () => tables.map(({ table }) => table());
 }
 
-function readBlock(block: Block, file: FileContext, options: CheckedReadOptions): RowReader {
+function readBlock(block: Block, file: FileContext, options: ReaderOptions): TableReader {
   const toNanometres = readAbscissaUnit(block);
   const scale = readOrdinateUnit(block);
   const points = readCurve(block);
@@ -54,38 +63,39 @@ function readBlock(block: Block, file: FileContext, options: CheckedReadOptions)
     path: `line ${line}`,
   }));
   const { grid, order } = orderWavelengths(given, options.outsideRange, file.notes);
-  const fields = [...block.records]
-    .filter(([key, record]) => !CURVE_RECORDS.has(key) && record.value !== '')
-    .map(([, record]) => record);
-  const plan: TablePlan = {
-    line: block.line,
-    width: 1 + points.length + fields.length,
-    name: 0,
-    spectrum: { grid, columns: Int32Array.from(order, (i) => i + 1), ...(scale ? { scale } : {}) },
-    conditionColumns: [],
-    fieldColumns: fields.map(({ label }, i) => ({ index: 1 + points.length + i, label })),
-    stated: {},
-    common: readInstrument(block),
-  };
-  const reader = createRowReader(plan, file);
-  const cells = [block.title, ...points.map(({ y }) => String(y)), ...fields.map(fieldText)];
-  reader.read(
-    cells,
-    block.line,
-    (index) => `line ${pointLine(points, index, block)}${index > 0 ? `, reading ${index}` : ''}`,
+  if (scale) file.scale.state(scale, `line ${block.line}`);
+  const table = createTableReader({ line: block.line, grid }, file);
+  const here = () => `line ${block.line}`;
+  table.add(
+    {
+      name: block.title,
+      replicate: '',
+      line: block.line,
+      values: Float64Array.from(order, (i) => points[i].y),
+      conditions: readInstrument(block),
+      fields: readFields(block),
+    },
+    {
+      name: here,
+      value: (i) => `line ${points[order[i]].line}, reading ${order[i] + 1}`,
+      lab: here,
+      xyz: here,
+    },
   );
-  return reader;
+  return table;
 }
 
-function pointLine(points: readonly CurvePoint[], index: number, block: Block): number {
-  return points[index - 1]?.line ?? block.line;
+/** What a block says beside its curve, as text under the labels of its records. */
+function readFields(block: Block): Readonly<Record<string, string>> {
+  const kept = [...block.records].filter(([key, record]) => !CURVE_RECORDS.has(key) && record.value !== '');
+  return Object.fromEntries(kept.map(([, record]) => [record.label, fieldText(record)]));
 }
 
 function fieldText({ value, lines }: LabelledRecord): string {
   return [value, ...lines.map(({ text }) => text.trim())].join('\n').trim();
 }
 
-function readInstrument({ records }: Block): TablePlan['common'] {
+function readInstrument({ records }: Block): Pick<Conditions, 'instrument'> {
   const instrument = INSTRUMENT_RECORDS.map((key) => records.get(key)?.value).find((value) => value);
   return instrument ? { instrument } : {};
 }
@@ -99,7 +109,7 @@ function readAbscissaUnit(block: Block): number {
     path: `line ${record.line}, column 1`,
     received: record.value,
     expected: 'wavelengths in NANOMETERS or MICROMETERS',
-    hint: 'Readings even in wavenumbers are uneven in wavelength; resample them first.',
+    hint: 'Readings evenly spaced in wavenumber are not evenly spaced in wavelength; resample them first.',
   });
 }
 
@@ -119,7 +129,7 @@ function need({ records, line }: Block, label: string): LabelledRecord {
   if (record) return record;
   throw new TintladderError('no-header', {
     path: `line ${line}, column 1`,
-    received: `a block without ##${label}=`,
+    received: '',
     expected: `##${label}=`,
   });
 }

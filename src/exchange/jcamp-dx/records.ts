@@ -56,7 +56,7 @@ export function readBlocks(text: string): Block[] {
   if (last) {
     throw new TintladderError('truncated', {
       path: `line ${text.split('\n').length}, column 1`,
-      received: 'the end of the file',
+      received: '',
       expected: `##END= of the block at line ${last.line}`,
       hint: 'The file is cut off; export it again.',
     });

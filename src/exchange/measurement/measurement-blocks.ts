@@ -1,5 +1,5 @@
-import { type Conditions, describeViewing, type Grid, gridOf } from '../colorimetry/index.js';
-import { TintladderError } from '../core/index.js';
+import { type Conditions, describeViewing, type Grid, gridOf } from '../../colorimetry/index.js';
+import { TintladderError } from '../../core/index.js';
 import type { Measurement } from './measurement.js';
 
 /** Measurements that can stand in one table: the same grid, kinds of colour, conditions and fields. */
@@ -22,8 +22,8 @@ export function toBlocks(measurements: readonly Measurement[]): MeasurementBlock
   if (measurements.length === 0) {
     throw new TintladderError('empty', {
       path: 'measurements',
-      received: 'no measurement',
-      expected: 'one measurement or more',
+      received: [],
+      expected: 'at least one measurement',
     });
   }
   const blocks: { key: string; measurements: Measurement[] }[] = [];

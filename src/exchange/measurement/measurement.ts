@@ -1,5 +1,4 @@
-import type { Grid, Reading } from '../colorimetry/index.js';
-import type { Warning } from '../core/index.js';
+import type { Grid, Reading } from '../../colorimetry/index.js';
 
 /** One reading from a file, with all that the file says about it. */
 export interface Measurement extends Reading {
@@ -8,9 +7,6 @@ export interface Measurement extends Reading {
   /** Line of the file at which the reading starts, counted from 1. */
   readonly line?: number;
 }
-
-/** The formats that tintladder reads. */
-export type MeasurementFormat = 'delimited-text' | 'iso-28178' | 'iso-17972' | 'jcamp-dx';
 
 /** How reflectance stands in a file: 1 or 100 for the perfect reflecting diffuser. */
 export type ReflectanceScale = 'fraction' | 'percent';
@@ -27,12 +23,4 @@ export interface MeasurementTable {
   readonly scale?: ReflectanceScale;
   /** Where the scale comes from: the file or the caller says so, or the values decided. */
   readonly scaleFrom?: 'stated' | 'values';
-}
-
-/** What a file holds, and what had to be assumed to read it. */
-export interface MeasurementFile {
-  readonly format: MeasurementFormat;
-  readonly measurements: readonly Measurement[];
-  readonly tables: readonly MeasurementTable[];
-  readonly warnings: readonly Warning[];
 }

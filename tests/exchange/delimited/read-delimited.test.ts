@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { readMeasurements } from '../../src/exchange/index.js';
+import { readMeasurements } from '../../../src/exchange/index.js';
 
 const read = (text: string) => readMeasurements(text);
 const codes = (text: string) => read(text).warnings.map(({ code }) => code);

@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
-import { readMeasurements } from '../../src/exchange/index.js';
+import { recogniseFormat } from '../../src/exchange/formats.js';
+import { MEASUREMENT_FORMATS, readMeasurements } from '../../src/exchange/index.js';
 
 // Each page under docs/formats shows a whole example file of tests/fixtures, and the readings that come from it.
 const EXAMPLES = [
@@ -32,3 +33,18 @@ test('every page and every fixture is shown', () => {
   expect(new Set(EXAMPLES.map(({ page }) => page))).toEqual(new Set(readdirSync('docs/formats')));
   expect(new Set(EXAMPLES.map(({ fixture }) => fixture))).toEqual(new Set(readdirSync('tests/fixtures')));
 });
+
+test('every format has a page, and recognises its own example', () => {
+  expect(new Set(EXAMPLES.map(({ format }) => format))).toEqual(new Set(MEASUREMENT_FORMATS));
+  for (const { fixture, format } of EXAMPLES) {
+    expect(recogniseFormat(readFileSync(`tests/fixtures/${fixture}`, 'utf8'))).toBe(format);
+  }
+});
+
+test.each(['$$ ', '##', '<', 'BEGIN_DATA ', ' ', '\n', '$$\n', '#'])(
+  'recognition takes time in proportion to a text of %j over and over',
+  (token) => {
+    // a pattern that tries every division of thirty comments takes longer than the tests may
+    expect(MEASUREMENT_FORMATS).toContain(recogniseFormat(`${token.repeat(100_000)}x`));
+  },
+);

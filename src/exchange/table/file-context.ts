@@ -1,9 +1,9 @@
-import { TintladderError } from '../core/index.js';
-import type { DecimalMark } from './file-number.js';
-import type { Measurement, MeasurementTable, ReflectanceScale } from './measurement.js';
-import type { Notes } from './notes.js';
-import { cellPlace } from './place.js';
-import { createScaleDecision, type ScaleDecision } from './reflectance-scale.js';
+import { TintladderError } from '../../core/index.js';
+import type { Measurement, MeasurementTable, ReflectanceScale } from '../measurement/measurement.js';
+import { createScaleDecision, type ScaleDecision } from '../quantity/scale-decision.js';
+import { cellPlace } from '../text/cell-place.js';
+import type { DecimalMark } from '../text/file-number.js';
+import type { Notes } from '../text/notes.js';
 
 /** What all tables of one file share while it is read. */
 export interface FileContext {
@@ -45,7 +45,7 @@ export function settleFile(file: FileContext, tables: () => readonly Measurement
   const described = tables();
   if (file.count === 0) {
     const path = cellPlace(described[0]?.line ?? 1, 1);
-    throw new TintladderError('empty-file', { path, received: 'a heading with nothing below', expected: 'a reading' });
+    throw new TintladderError('empty-file', { path, received: '', expected: 'a reading' });
   }
   if (file.mark.value === ',') file.notes.add('decimal-comma', 'The numbers were read with a decimal comma.');
   const grids = new Set(described.flatMap(({ grid }) => (grid ? [JSON.stringify(grid)] : [])));

@@ -1,4 +1,4 @@
-import { TintladderError } from '../core/index.js';
+import { TintladderError } from '../../core/index.js';
 
 /** The decimal mark of a file, settled by the first number that has one and kept from then on. */
 export interface DecimalMark {

@@ -1,6 +1,6 @@
-import type { Grid } from '../colorimetry/index.js';
-import { TintladderError } from '../core/index.js';
-import type { Notes } from './notes.js';
+import type { Grid } from '../../colorimetry/index.js';
+import { TintladderError } from '../../core/index.js';
+import type { Notes } from '../text/notes.js';
 
 /** A wavelength as a file gives it. */
 export interface PlacedWavelength {
@@ -20,10 +20,10 @@ const SHORTEST = 360;
 const LONGEST = 830;
 
 /**
- * The even grid that a file's wavelengths stand on. Descending wavelengths are turned and noted.
+ * The evenly spaced grid that a file's wavelengths stand on. Descending wavelengths are turned and noted.
  *
- * Whole nanometres that only an uneven step could have been rounded to, such as 350, 353, 357, 360, are read as the even grid they
- * round, and noted.
+ * Whole nanometres that only an uneven step could have been rounded to, such as 350, 353, 357, 360, are read as the evenly spaced
+ * grid that they round, and noted.
  *
  * @throws TintladderError `grid-invalid` for fewer than two wavelengths, a step outside 1-20 nm, or (unless they are to be dropped)
  * wavelengths outside 360-830 nm; `wavelength-repeated`; `wavelengths-uneven`
@@ -43,8 +43,8 @@ export function orderWavelengths(
   if (kept.length < 2) {
     throw new TintladderError('grid-invalid', {
       path: given[0]?.path ?? 'line 1, column 1',
-      received: kept.length === 1 ? 'a single wavelength' : 'no wavelength',
-      expected: 'two wavelengths or more within 360-830 nm',
+      received: kept.length,
+      expected: 'at least two wavelengths within 360-830 nm',
     });
   }
   const wavelengths = kept.map((i) => given[i].wavelength);
@@ -56,7 +56,7 @@ export function orderWavelengths(
     const off = Math.abs(wavelength - (start + i * step));
     if (off > (isSimpleFraction(step) ? 0.51 * 10 ** -decimals : 1e-6)) throw uneven(given, kept, path, wavelength);
     if (off > 0.01) {
-      const message = `The wavelengths are rounded; an even step of ${step.toPrecision(5)} nm fits them all and was taken.`;
+      const message = `The wavelengths are rounded; a constant step of ${step.toPrecision(5)} nm fits them all and was taken.`;
       notes.add('wavelengths-rounded', message, path);
     }
   });
@@ -64,8 +64,8 @@ export function orderWavelengths(
     const path = given[kept[0]].path;
     throw new TintladderError('grid-invalid', {
       path,
-      received: `the start of a grid of ${step} nm`,
-      expected: 'a step from 1 to 20 nm',
+      received: step,
+      expected: 'wavelengths 1 to 20 nm apart',
     });
   }
   return { grid: { start, step, count }, order: kept };
@@ -86,9 +86,9 @@ function refuseRepeated(given: readonly PlacedWavelength[]): void {
     if (before !== undefined) {
       throw new TintladderError('wavelength-repeated', {
         path,
-        received: `${wavelength} nm again`,
-        expected: `each wavelength once (the first is at ${before})`,
-        hint: 'Keep one set of readings a table, and repeats of a sample apart.',
+        received: wavelength,
+        expected: `each wavelength once (${before} has it already)`,
+        hint: 'Keep one set of readings per table, and repeats of a sample apart.',
       });
     }
     received.set(wavelength, path);
@@ -100,7 +100,7 @@ function inRange({ wavelength, path }: PlacedWavelength, outsideRange: 'refuse' 
   if (outsideRange === 'refuse') {
     throw new TintladderError('grid-invalid', {
       path,
-      received: `${wavelength} nm`,
+      received: wavelength,
       expected: 'a wavelength from 360 to 830 nm',
       hint: "Leave such readings out, or pass outsideRange: 'drop'.",
     });
@@ -120,9 +120,9 @@ function uneven(
   const at = odd < 0 ? { path, wavelength } : given[kept[odd + 1]];
   return new TintladderError('wavelengths-uneven', {
     path: at.path,
-    received: `${at.wavelength} nm`,
-    expected: `${Number((at.wavelength - (odd < 0 ? 0 : steps[odd] - median(steps))).toFixed(3))} nm, one even step throughout,`,
-    hint: 'Bring the readings to an even grid first.',
+    received: at.wavelength,
+    expected: `${Number((at.wavelength - (odd < 0 ? 0 : steps[odd] - median(steps))).toFixed(3))} nm, so that the wavelengths are evenly spaced`,
+    hint: 'Bring the readings to an evenly spaced grid first.',
   });
 }
 

@@ -1,4 +1,4 @@
-import type { Conditions, IlluminantName, Observer, Viewing } from '../colorimetry/index.js';
+import type { Conditions, IlluminantName, Observer, Viewing } from '../../colorimetry/index.js';
 
 const ILLUMINANT = /(?:^|[^a-z0-9])(?:(D(?:50|55|65|75))|(?:CIE\s?)?F(?:L)?(1[0-2]|[1-9])|(A|C|E))(?![a-z0-9])/i;
 const OBSERVER = /(?:^|[^0-9.])(2|10)(?![0-9.])|\b(1931|1964)\b/;

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { readMeasurements } from '../../src/exchange/index.js';
-import { faultOf } from './fault-of.js';
+import { readMeasurements } from '../../../src/exchange/index.js';
+import { faultOf } from '../fault-of.js';
 
 function cxf(
   objects: string,

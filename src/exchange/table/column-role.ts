@@ -1,6 +1,11 @@
-import type { Viewing } from '../colorimetry/index.js';
-import { parseIlluminant, parseObserver, parseViewing, type StatedConditions } from './viewing-text.js';
-import { parseWavelengthLabel, type WavelengthLabel } from './wavelength-label.js';
+import type { Viewing } from '../../colorimetry/index.js';
+import {
+  parseIlluminant,
+  parseObserver,
+  parseViewing,
+  type StatedConditions,
+} from '../conditions/stated-conditions.js';
+import { parseWavelengthLabel, type WavelengthLabel } from '../wavelength/wavelength-label.js';
 
 export type Coordinate = 'L' | 'a' | 'b' | 'X' | 'Y' | 'Z';
 

@@ -1,4 +1,4 @@
-import type { Warning } from '../core/index.js';
+import type { Warning } from '../../core/index.js';
 
 /** Collects what a reader had to assume. Each code is noted once a file, at the place where it first came up. */
 export interface Notes {

@@ -1,6 +1,6 @@
-import { TintladderError } from '../core/index.js';
-import type { ReflectanceScale } from './measurement.js';
-import type { Notes } from './notes.js';
+import { TintladderError } from '../../core/index.js';
+import type { ReflectanceScale } from '../measurement/measurement.js';
+import type { Notes } from '../text/notes.js';
 
 /** A spectrum up to this is a fraction: the brightest fluorescent whites read little above 1. */
 const CLEARLY_FRACTION = 1.2;
@@ -50,7 +50,7 @@ export function createScaleDecision(asked: ReflectanceScale | undefined, notes: 
     },
     state(stated, path) {
       if (asked) return;
-      if (scale !== undefined && scale !== stated) throw mixed(path, `a table in ${words(stated)}`, scale, settledAt);
+      if (scale !== undefined && scale !== stated) throw mixed(path, stated, scale, settledAt);
       scale = stated;
       from = 'stated';
       settledAt = path;
@@ -63,12 +63,12 @@ export function createScaleDecision(asked: ReflectanceScale | undefined, notes: 
       if (from === 'stated') return true;
       if (scale === undefined) {
         if (highest <= CLEARLY_FRACTION) {
-          if (highestOfAll > LARGEST_FRACTION) throw mixed(openPlace, upTo(highestOfAll), 'fraction', path());
+          if (highestOfAll > LARGEST_FRACTION) throw mixed(openPlace, highestOfAll, 'fraction', path());
           assume('fraction', path());
         } else if (highest >= CLEARLY_PERCENT) assume('percent', path());
         else if (++waiting > WAITING) throw unclear(openPlace, highestOfAll);
       } else if (scale === 'percent' ? highest <= CLEARLY_FRACTION : highest > LARGEST_FRACTION) {
-        throw mixed(path(), upTo(highest), scale, settledAt);
+        throw mixed(path(), highest, scale, settledAt);
       }
       return scale !== undefined;
     },
@@ -79,25 +79,20 @@ export function createScaleDecision(asked: ReflectanceScale | undefined, notes: 
         assume('fraction', openPlace);
       }
       if (from === 'stated' && scale === 'percent' && openPlace !== '' && highestOfAll <= CLEARLY_FRACTION) {
-        throw mixed(openPlace, `${highestOfAll}, the highest value of the file`, 'percent', settledAt);
+        throw mixed(openPlace, highestOfAll, 'percent', settledAt);
       }
     },
   };
 }
 
-function upTo(highest: number): string {
-  return `a spectrum up to ${highest}`;
-}
-
-function words(scale: ReflectanceScale): string {
-  return scale === 'percent' ? 'percent' : 'fractions';
-}
-
-function mixed(path: string, received: string, scale: ReflectanceScale, settledAt: string): TintladderError {
+function mixed(path: string, received: unknown, scale: ReflectanceScale, settledAt: string): TintladderError {
   return new TintladderError('scale-mixed', {
     path,
     received,
-    expected: `reflectance in ${words(scale)}, as at ${settledAt},`,
+    expected:
+      scale === 'percent'
+        ? `reflectance in percent, as at ${settledAt}`
+        : `reflectance in fractions, as at ${settledAt}`,
     hint: `If the whole file is on one scale, state it, as in scale: '${scale}'.`,
   });
 }
@@ -106,7 +101,7 @@ function unclear(path: string, highest: number): TintladderError {
   return new TintladderError('reflectance-out-of-range', {
     path,
     received: highest,
-    expected: 'a fraction from 0 to 2, or somewhere in the file a value that is clearly a percentage,',
+    expected: 'a fraction from 0 to 2, or a value elsewhere in the file that is clearly a percentage',
     hint: "If the file is in percent, pass scale: 'percent'.",
   });
 }

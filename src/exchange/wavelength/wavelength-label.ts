@@ -1,4 +1,4 @@
-import type { ReflectanceScale } from './measurement.js';
+import type { ReflectanceScale } from '../measurement/measurement.js';
 
 /** A heading that names a wavelength, such as `400`, `400 nm`, `R400`, `400,0` or `%R 400`. */
 export interface WavelengthLabel {
@@ -34,6 +34,11 @@ const UNSUPPORTED_WORDS: ReadonlyMap<string, string> = new Map([
 
 const SHAPE = /^(.*?)(\d{3,4})(?:[.,](\d{1,17}))?([^\d]*)$/;
 
+/** Whether a number can be a wavelength in nm, from the ultraviolet to the near infrared. */
+export function isWavelength(value: number): boolean {
+  return value >= 200 && value <= 2500;
+}
+
 /** Reads a heading as a wavelength, or gives `undefined`. */
 export function parseWavelengthLabel(text: string): WavelengthLabel | undefined {
   if (text.length > 40) return undefined;
@@ -41,7 +46,7 @@ export function parseWavelengthLabel(text: string): WavelengthLabel | undefined 
   if (!shape) return undefined;
   const [, before, whole, fraction = '', after] = shape;
   const wavelength = Number(`${whole}.${fraction}`);
-  if (wavelength < 200 || wavelength > 2500) return undefined;
+  if (!isWavelength(wavelength)) return undefined;
   const prefix = before.toLowerCase().replace(/[\s_\-.:[\]()]/g, '');
   const suffix = after.toLowerCase().replace(/[\s_\-.:[\]()]/g, '');
   const unsupported = UNSUPPORTED_WORDS.get(prefix.replace('%', ''));

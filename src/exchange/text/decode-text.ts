@@ -1,4 +1,4 @@
-import { TintladderError } from '../core/index.js';
+import { TintladderError } from '../../core/index.js';
 import type { Notes } from './notes.js';
 
 const FILE_SIGNATURES: readonly { readonly bytes: readonly number[]; readonly name: string }[] = [
@@ -88,7 +88,7 @@ function knownEncoding(bytes: Uint8Array, notes: Notes): string {
   if (marked?.startsWith('utf-16') && bytes.length % 2 === 1) {
     throw new TintladderError('truncated', {
       path: `byte ${bytes.length}`,
-      received: 'half a character',
+      received: bytes.length,
       expected: 'an even number of bytes in UTF-16 text',
       hint: 'Export the file again.',
     });
@@ -109,7 +109,7 @@ export function refuseEmpty(text: string): void {
   if (/\S/.test(text)) return;
   throw new TintladderError('empty-file', {
     path: 'line 1, column 1',
-    received: 'the end of the file',
+    received: '',
     expected: 'a measurement',
   });
 }

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { readMeasurements } from '../../src/exchange/index.js';
-import { faultOf } from './fault-of.js';
+import { readMeasurements } from '../../../src/exchange/index.js';
+import { faultOf } from '../fault-of.js';
 
 const TEXT = 'Sample,400,410\nweiß,92.4,92.5\n';
 

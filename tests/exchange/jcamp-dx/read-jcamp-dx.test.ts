@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { readMeasurements } from '../../src/exchange/index.js';
-import { faultOf } from './fault-of.js';
+import { readMeasurements } from '../../../src/exchange/index.js';
+import { faultOf } from '../fault-of.js';
 
 function block(records: Readonly<Record<string, string>> = {}, data = '400 45 46\n420 47'): string {
   const all = {

@@ -1,10 +1,10 @@
-import type { Conditions, Grid, Viewing } from '../colorimetry/index.js';
-import { TintladderError } from '../core/index.js';
+import type { Conditions, Grid, Viewing } from '../../colorimetry/index.js';
+import type { StatedConditions } from '../conditions/stated-conditions.js';
+import type { ReflectanceScale } from '../measurement/measurement.js';
+import { unsupportedQuantity } from '../quantity/unsupported-quantity.js';
+import type { Notes } from '../text/notes.js';
+import { orderWavelengths } from '../wavelength/wavelength-grid.js';
 import { type ColumnRole, type Coordinate, columnRole } from './column-role.js';
-import type { ReflectanceScale } from './measurement.js';
-import type { Notes } from './notes.js';
-import type { StatedConditions } from './viewing-text.js';
-import { orderWavelengths } from './wavelength-grid.js';
 
 /** Three columns that make one colour. */
 export interface ColourColumns {
@@ -35,9 +35,15 @@ export interface TablePlan {
   readonly common: Conditions;
 }
 
+/** A column before a plan: what it holds, and what it is called. */
+export interface PlannedColumn {
+  readonly role: ColumnRole;
+  readonly label: string;
+}
+
 /** What a plan is made from. */
 export interface Heading {
-  readonly cells: readonly string[];
+  readonly columns: readonly PlannedColumn[];
   readonly line: number;
   /** Place of a heading cell, for errors. */
   readonly placeOf: (index: number) => string;
@@ -49,14 +55,19 @@ export interface Heading {
   readonly nameColumn?: number;
 }
 
+/** Columns of a heading, by what each cell says. */
+export function columnsOf(cells: readonly string[]): PlannedColumn[] {
+  return cells.map((label) => ({ role: columnRole(label), label }));
+}
+
 /**
  * Plans a table from its headings.
  *
  * @throws TintladderError `unsupported-quantity`, `grid-invalid`, `wavelength-repeated`, `wavelengths-uneven`
  */
 export function planTable(heading: Heading, outsideRange: 'refuse' | 'drop', notes: Notes): TablePlan {
-  const { cells, line, placeOf, stated, common } = heading;
-  const roles = cells.map(columnRole);
+  const { columns, line, placeOf, stated, common } = heading;
+  const roles = columns.map(({ role }) => role);
   const used = new Set<number>();
   const spectrum = planSpectrum(roles, placeOf, outsideRange, notes);
   roles.forEach(({ kind }, i) => {
@@ -73,7 +84,7 @@ export function planTable(heading: Heading, outsideRange: 'refuse' | 'drop', not
   if (name !== undefined) used.add(name);
   else
     notes.add('names-numbered', 'The file has no column of names; the readings are numbered in its order.', placeOf(0));
-  const fieldColumns = labelled(cells, used);
+  const fieldColumns = labelled(columns, used);
   if (fieldColumns.length > 0) {
     const labels = fieldColumns.map(({ label }) => label);
     const list =
@@ -86,7 +97,7 @@ export function planTable(heading: Heading, outsideRange: 'refuse' | 'drop', not
   }
   return {
     line,
-    width: cells.length,
+    width: columns.length,
     ...(name === undefined ? {} : { name }),
     ...(replicate >= 0 ? { replicate } : {}),
     ...(spectrum ? { spectrum } : {}),
@@ -115,16 +126,6 @@ function planSpectrum(
   return { grid, columns: Int32Array.from(order, (i) => found[i].index), ...(scale ? { scale } : {}) };
 }
 
-/** The fault of a quantity that is no reflectance, such as K/S or absorbance. */
-export function unsupportedQuantity(path: string, quantity: string): TintladderError {
-  return new TintladderError('unsupported-quantity', {
-    path,
-    received: quantity,
-    expected: 'reflectance',
-    hint: 'Export the readings as reflectance, in fractions or in percent.',
-  });
-}
-
 /** The first three columns that make a colour under one viewing; they leave the columns that remain for text. */
 function findTriple(
   roles: readonly ColumnRole[],
@@ -149,7 +150,7 @@ function findTriple(
 
 function findName(
   roles: readonly ColumnRole[],
-  { cells, firstRow }: Heading,
+  { columns, firstRow }: Heading,
   used: ReadonlySet<number>,
 ): number | undefined {
   let best: { index: number; rank: number } | undefined;
@@ -157,15 +158,15 @@ function findName(
     if (role.kind === 'name' && (best === undefined || role.rank < best.rank)) best = { index, rank: role.rank };
   });
   if (best) return best.index;
-  const free = cells.map((_, index) => index).filter((index) => !used.has(index));
+  const free = columns.map((_, index) => index).filter((index) => !used.has(index));
   const text = (index: number) => firstRow?.[index] !== undefined && /\p{L}/u.test(firstRow[index]);
   return free.find(text);
 }
 
 /** Labels of the columns kept as text: the file's own, made distinct; a column without one is called by its number. */
-function labelled(cells: readonly string[], used: ReadonlySet<number>): { index: number; label: string }[] {
+function labelled(columns: readonly PlannedColumn[], used: ReadonlySet<number>): { index: number; label: string }[] {
   const taken = new Set<string>();
-  return cells.flatMap((cell, index) => {
+  return columns.flatMap(({ label: cell }, index) => {
     if (used.has(index)) return [];
     const own = cell.trim() === '' ? `column ${index + 1}` : cell.trim();
     let label = own;
