@@ -20,6 +20,6 @@ export default defineConfig({
   clean: true,
   // These are made of many small files, which take longer to load than everything of ours; bundled, the parts that are used load in a
   // few milliseconds. scripts/third-party-licences.mjs puts their licences beside them.
-  noExternal: ['zod', 'fast-xml-parser', 'd3-scale', 'd3-shape'],
+  noExternal: ['colorjs.io', 'mathjs', 'zod', 'fast-xml-parser', 'd3-scale', 'd3-shape'],
   metafile: true,
 });

@@ -2,9 +2,12 @@
 // module resolutions, and the command. Also runs publint and attw on the packed file, looks at the licences of everything that comes
 // with it, and prints load times.
 import { execFileSync } from 'node:child_process';
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+
+/** The lowest that the types are promised for (README). */
+const LOWEST_TYPESCRIPT = '5.0';
 
 const root = join(import.meta.dirname, '..');
 const folder = mkdtempSync(join(tmpdir(), 'tintladder-package-'));
@@ -45,6 +48,25 @@ function checkLicences() {
     if (!PERMISSIVE.test(license ?? '')) throw new Error(`${name} has the licence ${license}`);
   }
   console.log(`licences: ${installed.length} packages, all permissive`);
+}
+
+/** The README is shown beside the installed package too: what it links to must have come along. */
+function checkLinks() {
+  const installed = join(folder, 'node_modules/tintladder');
+  const readme = readFileSync(join(installed, 'README.md'), 'utf8');
+  const links = [...readme.matchAll(/\]\(([^)#]+)[^)]*\)/g)].map(([, target]) => target);
+  const missing = links.filter((link) => !/^https?:/.test(link) && !existsSync(join(installed, link)));
+  if (missing.length > 0) throw new Error(`the README links to what is not packed: ${missing.join(', ')}`);
+  console.log(`README: ${links.length} links, all packed`);
+}
+
+/** What an installation takes on the disk, with everything that comes along. */
+function checkSize() {
+  const bytes = readdirSync(join(folder, 'node_modules'), { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile())
+    .reduce((sum, entry) => sum + statSync(join(entry.parentPath ?? entry.path, entry.name)).size, 0);
+  if (bytes > 5e6) throw new Error(`an installation takes ${(bytes / 1e6).toFixed(1)} MB`);
+  console.log(`installation: ${(bytes / 1e6).toFixed(1)} MB`);
 }
 
 /** Best of five fresh processes a subpath; printed and not judged, since it depends on the machine and its load. */
@@ -98,26 +120,33 @@ const L: number = labFromSpectrum(white, D65_10).L;
 export const used = [percent, L, fitGrindCurve, assessRubOut, readMeasurements, evaluateStudy, renderMarkdown, all, TintladderError];
 `,
   );
-  const tsc = join(root, 'node_modules/typescript/bin/tsc');
-  for (const [module, resolution] of [
-    ['ESNext', 'bundler'],
-    ['Node16', 'node16'],
-  ]) {
-    const options = [
-      '--noEmit',
-      '--strict',
-      '--target',
-      'ES2022',
-      '--module',
-      module,
-      '--moduleResolution',
-      resolution,
-    ];
-    run('node', [tsc, ...options, 'use.ts']);
-    console.log(`TypeScript, ${resolution} resolution: no error`);
+  run('npm', ['install', '--no-audit', '--no-fund', '--silent', '--no-save', `typescript@${LOWEST_TYPESCRIPT}`]);
+  const newest = join(root, 'node_modules/typescript/bin/tsc');
+  const lowest = join(folder, 'node_modules/typescript/bin/tsc');
+  for (const tsc of [newest, lowest]) {
+    const version = run('node', [tsc, '--version']).trim();
+    for (const [module, resolution] of [
+      ['ESNext', 'bundler'],
+      ['Node16', 'node16'],
+    ]) {
+      const strict = [
+        '--noEmit',
+        '--strict',
+        '--exactOptionalPropertyTypes',
+        '--target',
+        'ES2022',
+        '--lib',
+        'ES2022,DOM',
+      ];
+      run('node', [tsc, ...strict, '--module', module, '--moduleResolution', resolution, 'use.ts']);
+      console.log(`TypeScript ${version}, ${resolution} resolution: no error`);
+    }
   }
+  rmSync(join(folder, 'node_modules/typescript'), { recursive: true });
   console.log(run('npx', ['--no-install', 'tintladder', '--version']).trim());
   checkLicences();
+  checkLinks();
+  checkSize();
   reportLoadTimes();
 } finally {
   rmSync(folder, { recursive: true, force: true });

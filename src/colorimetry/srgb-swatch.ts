@@ -1,5 +1,4 @@
-/// <reference path="./colorjs.d.ts" />
-import { inGamut, sRGB, to, toGamutCSS, XYZ_D65 } from 'colorjs.io/dist/color-fn.js';
+import { inGamut, sRGB, to, toGamutCSS, XYZ_D65 } from 'colorjs.io/fn';
 import { adaptBradford } from './adaptation.js';
 import { type Lab, xyzFromLab } from './cielab.js';
 import type { Viewing } from './viewing.js';

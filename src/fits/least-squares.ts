@@ -1,4 +1,5 @@
-import { inv, matrix, multiply, norm, qr, transpose } from 'mathjs';
+import { singularValues } from '../numeric/internal.js';
+import { qrDecomposition } from './qr-decomposition.js';
 
 /** A linear least-squares problem that is factored once and solved for many right-hand sides. */
 export interface LeastSquares {
@@ -20,17 +21,21 @@ export function factorLeastSquares(columns: readonly ArrayLike<number>[]): Least
   const lengths = columns.map((column) => Math.hypot(...Array.from(column)));
   if (lengths.some((length) => !(length > 0))) return dependent;
   const rows = Array.from(columns[0], (_, row) => columns.map((column, j) => column[row] / lengths[j]));
-  const { Q, R } = qr(matrix(rows));
+  const { Q, R } = qrDecomposition(rows);
   const k = columns.length;
-  const square = (R.valueOf() as number[][]).slice(0, k);
+  const triangle = R.slice(0, k);
   // What is left of a unit column outside the span of those before it; below this, rounding.
-  if (square.some((row, i) => Math.abs(row[i]) < 1e-13)) return dependent;
-  const inverse = inv(square);
-  const condition = Number(norm(square, 2)) * Number(norm(inverse, 2));
-  const thin = (Q.valueOf() as number[][]).map((row) => row.slice(0, k));
-  const solver = multiply(inverse, transpose(thin));
+  if (triangle.some((row, i) => Math.abs(row[i]) < 1e-13)) return dependent;
+  const singular = singularValues(triangle[0].map((_, j) => triangle.map((row) => row[j])));
   return {
-    condition,
-    solve: (target) => multiply(solver, Array.from(target)).map((value, j) => value / lengths[j]),
+    condition: singular[0] / singular[k - 1],
+    solve: (target) => {
+      const x = triangle.map((_, j) => Q.reduce((sum, row, i) => sum + row[j] * target[i], 0));
+      for (let i = k - 1; i >= 0; i--) {
+        for (let j = i + 1; j < k; j++) x[i] -= triangle[i][j] * x[j];
+        x[i] /= triangle[i][i];
+      }
+      return x.map((value, j) => value / lengths[j]);
+    },
   };
 }

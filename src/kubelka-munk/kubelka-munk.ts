@@ -47,7 +47,7 @@ export function reflectanceFromKOverS(ratio: number): number {
  * @example Array.from(kOverSRows(Float64Array.of(0.1, 0.5))) // [4.05, 0.25]
  * @see Kubelka & Munk (1931), Z. tech. Phys. 12
  */
-export function kOverSRows(values: Float64Array, out = new Float64Array(values.length)): Float64Array {
+export function kOverSRows(values: Float64Array, out: Float64Array = new Float64Array(values.length)): Float64Array {
   if (out.length !== values.length) {
     throw new TintladderError('wrong-length', {
       path: 'out.length',

@@ -5,6 +5,7 @@ export { incompleteBeta, logBeta } from './incomplete-beta.js';
 export { interpolateLagrange, spreadLagrange } from './lagrange.js';
 export { mean, meanRow, squaresAroundMean, variance } from './moments.js';
 export { quadraticForm } from './quadratic-form.js';
+export { singularValues } from './singular-values.js';
 export { refineBySpline } from './spline.js';
 export { interpolateSprague } from './sprague.js';
 export { fitStraightLine, type StraightLine } from './straight-line.js';
