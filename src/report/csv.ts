@@ -1,5 +1,5 @@
 import type { StudyResult } from '../study/index.js';
-import { comparisonRows } from './comparison-row.js';
+import { comparisonRows } from './subject/comparison-row.js';
 
 /** A cell of the table: text, a number, or nothing. */
 type CsvValue = string | number | undefined;

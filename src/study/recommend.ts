@@ -1,8 +1,9 @@
+import { formatCount } from '../core/internal.js';
+import { formatLimit, quoteEstimate } from '../decision/internal.js';
 import { quantityName } from './quantities.js';
 import { type Contender, worstFigure } from './rank-packages.js';
 import type { Cell, Judgement, Ranking, Recommendation } from './result.js';
 import type { Study } from './study.js';
-import { figureText, limitText } from './wording.js';
 
 /**
  * The answer in one paragraph: which package, by what figure, how sure, and what stands against the others.
@@ -48,11 +49,11 @@ export function recommend(
         ? 'in both paints'
         : `in all ${study.paints.length} paints`;
   const worst = study.paints.length > 1 ? ', in the paint where it does worst,' : '';
-  const figure = best ? ` Its ${quantityName(ranking.by)}${worst} is ${figureText(best)}` : '';
+  const figure = best ? ` Its ${quantityName(ranking.by)}${worst} is ${quoteEstimate(best, best.unit)}` : '';
   const lead =
     second === undefined
       ? '.'
-      : `, ${leadProven ? 'proven ahead of' : 'not proven different from'} ${nameOf(second)}${next ? ` (${figureText(next)})` : ''}.`;
+      : `, ${leadProven ? 'proven ahead of' : 'not proven different from'} ${nameOf(second)}${next ? ` (${quoteEstimate(next, next.unit)})` : ''}.`;
   const statement = `${what}: it meets every criterion ${where}.${figure ? `${figure}${lead}` : ''}`;
   return { package: first, leadProven, statement: [statement, ...others].join(' ') };
 }
@@ -77,13 +78,13 @@ function objection(
   if (reasons.length === 0) return `${name} is undecided: a figure that others have is missing for it.`;
   const more = reasons.length - MOST_REASONS;
   const listed = reasons.slice(0, MOST_REASONS).map((judgement) => describe(judgement, study));
-  const rest = more > 0 ? [`${more} more ${more === 1 ? 'figure' : 'figures'}`] : [];
+  const rest = more > 0 ? [formatCount(more, 'more figure')] : [];
   return `${name} ${result?.outcome === 'fails' ? 'fails' : 'is undecided'}: ${[...listed, ...rest].join('; ')}.`;
 }
 
 function describe(judgement: Judgement, { paints }: Study): string {
-  const { quantity, paint, readingsNeeded } = judgement;
+  const { quantity, paint, readingsNeeded, limit, unit } = judgement;
   const path = paint === undefined ? '' : ` in ${paints.find(({ id }) => id === paint)?.name ?? paint}`;
-  const more = readingsNeeded === undefined ? '' : ` (about ${readingsNeeded} readings a side would decide it)`;
-  return `${quantityName(quantity)}${path} is ${figureText(judgement)} against ${limitText(judgement)}${more}`;
+  const more = readingsNeeded === undefined ? '' : ` (about ${readingsNeeded} readings per side would decide it)`;
+  return `${quantityName(quantity)}${path} is ${quoteEstimate(judgement, unit, limit.upper ?? limit.lower)}, compared with the limit of ${formatLimit(limit, unit)}${more}`;
 }

@@ -1,6 +1,6 @@
 import type { Outcome } from '../../decision/index.js';
-import { OUTCOME_WORDS } from '../words.js';
-import { element, type Markup } from './element.js';
+import { element, type Markup } from '../markup/element.js';
+import { OUTCOME_WORDS } from '../words/words.js';
 
 const SIGNS: Readonly<Record<Outcome, string>> = { meets: '✓', fails: '✗', undecided: '?' };
 

@@ -1,7 +1,7 @@
-import { figureColours, figureShapes } from '../figures/figure-style.js';
-import { DARK, LIGHT, type Palette, SANS } from '../figures/palette.js';
+import { chartColours, chartShapes } from '../charts/chart-style.js';
+import { DARK, LIGHT, type Palette, SANS } from '../charts/palette.js';
 
-/** The colours that page and figures share, as the page names them. */
+/** The colours that page and charts share, as the page names them. */
 const VARIABLES: Palette = {
   paper: 'var(--paper)',
   ink: 'var(--ink)',
@@ -66,7 +66,7 @@ figure{margin:1rem 0 1.75rem}
 .grid{display:grid;grid-template-columns:repeat(auto-fit,minmax(min(100%,19.5rem),1fr));gap:1.25rem 1.5rem;align-items:start}
 .panel-heading{margin:0 0 .2rem;font-size:.85rem;font-weight:600}
 svg{display:block;width:100%;max-width:25rem;height:auto;font-size:12px;font-variant-numeric:tabular-nums lining-nums;overflow:visible}
-${figureShapes('svg')}${figureColours('svg', VARIABLES)}
+${chartShapes('svg')}${chartColours('svg', VARIABLES)}
 .key{list-style:none;padding:0;max-width:none;display:grid;grid-template-columns:repeat(auto-fill,minmax(min(100%,19.5rem),1fr));gap:.4rem 1.5rem;font-size:.82rem;line-height:1.4}
 .key li{display:flex;gap:.6rem;margin:0}
 .key svg{width:40px;height:14px;flex:none;margin-top:.2rem}
@@ -104,7 +104,7 @@ html{font-size:10.5pt}
 body{padding:0;max-width:none}
 h1{font-size:17pt}h2{font-size:12.5pt;margin-top:7mm}
 h2,h3,caption,figcaption,.panel-heading{break-after:avoid}
-.panels,.panel,.plate,.finding,figcaption,caption,tr,li,.key{break-inside:avoid}
+.panels,.panel,.plate,.part,figcaption,caption,tr,li,.key{break-inside:avoid}
 thead{display:table-header-group}
 p,li{orphans:3;widows:3}
 .grid{grid-template-columns:1fr 1fr}

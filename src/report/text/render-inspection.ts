@@ -6,8 +6,8 @@ import {
   srgbSwatch,
   whitePoint,
 } from '../../colorimetry/index.js';
+import { formatCount, formatFixed } from '../../core/internal.js';
 import type { Measurement, MeasurementFile } from '../../exchange/index.js';
-import { formatCount, formatFixed } from '../format.js';
 import { plainText } from './plain-text.js';
 import { textStyle } from './text-style.js';
 import { textTable } from './text-table.js';

@@ -1,0 +1,2 @@
+export { type Estimate, formatEstimate, formatInterval, quoteEstimate, shortInterval } from './estimate.js';
+export { formatLimit } from './format-limit.js';

@@ -1,0 +1,6 @@
+/** A value that the figures of a chart are compared with, drawn as a line across it: a limit dashed, a reference solid. */
+export interface ReferenceLine {
+  readonly value: number;
+  readonly label: string;
+  readonly kind: 'limit' | 'reference';
+}
