@@ -66,7 +66,7 @@ export function deltaE2000Rows(
     throw new TintladderError('wrong-length', {
       path: 'samples.length',
       received: samples.length,
-      expected: `the length of the references, ${references.length},`,
+      expected: `the length of the references, ${references.length}`,
     });
   }
   const differences = rowsOutput(out, pairs);

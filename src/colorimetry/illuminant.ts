@@ -31,7 +31,7 @@ export function summedPower(illuminant: IlluminantName | Illuminant): SummedPowe
   throw new TintladderError('unknown-illuminant', {
     path: 'viewing.illuminant',
     received: illuminant,
-    expected: `one of ${Object.keys(ILLUMINANTS).join(', ')}, or a table of your own,`,
+    expected: `one of ${Object.keys(ILLUMINANTS).join(', ')}, or a table of your own`,
   });
 }
 

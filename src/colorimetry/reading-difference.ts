@@ -47,7 +47,7 @@ export function colourDifferenceOfReadings(
       throw new TintladderError('conditions-mismatch', {
         path: `sample.conditions.${condition}`,
         received,
-        expected: `${JSON.stringify(stated)}, as of the reference,`,
+        expected: `${JSON.stringify(stated)}, as of the reference`,
       });
     }
     if (stated === received) continue;

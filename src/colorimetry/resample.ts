@@ -31,7 +31,7 @@ export function resample(spectrum: Spectrum, grid: Grid): Spectrum {
     throw new TintladderError('out-of-range', {
       path: 'grid',
       received: describeGrid(grid),
-      expected: `a grid inside the readings, ${describeGrid(gridOf(spectrum))},`,
+      expected: `a grid inside the readings, ${describeGrid(gridOf(spectrum))}`,
     });
   }
   const curve = values.length < 6 ? interpolateLagrange(values) : interpolateSprague(values);

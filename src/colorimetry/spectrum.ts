@@ -98,8 +98,8 @@ export function assertSameGrid(reference: Spectrum, sample: Spectrum, path: stri
   if (same) return;
   throw new TintladderError('grid-mismatch', {
     path,
-    received: describeGrid(gridOf(sample)),
-    expected: `the grid of the reference, ${describeGrid(gridOf(reference))},`,
+    received: gridOf(sample),
+    expected: `the grid of the reference, ${describeGrid(gridOf(reference))}`,
     hint: 'Bring both to one grid first.',
   });
 }

@@ -106,6 +106,6 @@ function assertCovers(illuminant: Illuminant, grid: Grid): void {
   throw new TintladderError('illuminant-range', {
     path: `illuminant ${illuminant.name}`,
     received: `${illuminant.start}-${end} nm`,
-    expected: `power over the whole range of the readings, ${describeGrid(grid)},`,
+    expected: `power over the whole range of the readings, ${describeGrid(grid)}`,
   });
 }

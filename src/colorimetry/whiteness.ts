@@ -35,7 +35,7 @@ export function whiteness(xyz: Xyz, viewing: Viewing): Whiteness {
     throw new TintladderError('unknown-illuminant', {
       path: 'viewing.illuminant',
       received: typeof illuminant === 'string' ? illuminant : illuminant.name,
-      expected: 'C, D50 or D65, for which whiteness is defined,',
+      expected: 'C, D50 or D65, for which whiteness is defined',
     });
   }
   const { x, y } = chromaticity(xyz, 'xyz');
@@ -44,7 +44,7 @@ export function whiteness(xyz: Xyz, viewing: Viewing): Whiteness {
   const T = (observer === '2' ? 1000 : 900) * (n.x - x) - 650 * (n.y - y);
   const upper = 5 * xyz.Y - 280;
   const withinLimits = W > 40 && W < upper && T > -4 && T < 2;
-  const warnings = withinLimits
+  const warnings: Warning[] = withinLimits
     ? []
     : [
         {

@@ -1,2 +1,3 @@
-export { type ErrorCode, type Fault, TintladderError } from './tintladder-error.js';
-export type { Warning } from './warning.js';
+export { ERROR_CODES, type ErrorCode, FAULT_KINDS, type FaultKind } from './error-codes.js';
+export { type Fault, type PlainError, TintladderError } from './tintladder-error.js';
+export { WARNING_CODES, type Warning, type WarningCode } from './warning.js';

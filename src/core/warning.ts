@@ -1,3 +1,72 @@
+/** Every code of a warning in the package. */
+export const WARNING_CODES = [
+  // colorimetry
+  'condition-not-stated',
+  'instruments-differ',
+  'narrow-features',
+  'reflectance-above-one',
+  'whiteness-out-of-limits',
+  // films and strength
+  'absorption-maximum-at-end',
+  'nearly-opaque',
+  'negative-absorption',
+  'negative-scattering',
+  'several-solutions',
+  'shade-change',
+  'theories-differ',
+  'white-darker',
+  'absorption-saturated',
+  'absorption-weak',
+  'range-cut-short',
+  // scatter and conditions of strength
+  'no-interval',
+  'replicates-identical',
+  'replicates',
+  'scatter-borrowed',
+  'specular-modes-differ',
+  'near-neutral',
+  'extrapolated',
+  'criteria-unsolved',
+  // fits
+  'falls-off',
+  'form-not-compared',
+  'forms-undecided',
+  'interval-open',
+  'lack-of-fit',
+  'no-fit',
+  'optimum-not-resolved',
+  'plateau-not-proven',
+  'reached-at-start',
+  'white-not-separable',
+  // rub-out
+  'rubbed-uneven',
+  'no-strength-change',
+  // files
+  'colours-left-out',
+  'decimal-comma',
+  'lines-outside-tables',
+  'names-numbered',
+  'not-read',
+  'several-grids',
+  'tables-without-colour',
+  'wavelengths-descending',
+  'wavelengths-dropped',
+  'wavelengths-reordered',
+  'wavelengths-rounded',
+  'windows-1252-assumed',
+  'percent-assumed',
+  'fraction-assumed',
+  'reflectance-assumed',
+  'name-missing',
+  'viewing-not-stated',
+  'columns-kept-as-text',
+  // studies
+  'readings-unused',
+] as const;
+
+/** One of {@link WARNING_CODES}. */
+export type WarningCode = (typeof WARNING_CODES)[number];
+
 /**
  * A fact that a reader of a result must know but that does not make the result wrong: an assumption a
  * reader made, a figure that is ill-posed, a legal oddity in the data.
@@ -6,7 +75,7 @@
  * or a line where there is one; `figures` are those that the message names, for programs.
  */
 export interface Warning {
-  readonly code: string;
+  readonly code: WarningCode;
   readonly message: string;
   readonly path?: string;
   readonly figures?: Readonly<Record<string, number | string | readonly number[] | readonly string[]>>;

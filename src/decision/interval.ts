@@ -19,14 +19,14 @@ export function assertInterval(value: number, { low, high }: Interval): void {
     }
   }
   if (low > high) {
-    const expected = `an end at or above the lower one, ${low},`;
+    const expected = `an end at or above the lower one, ${low}`;
     throw new TintladderError('invalid-interval', { path: 'interval.high', received: high, expected });
   }
   if (value < low || value > high) {
     throw new TintladderError('invalid-interval', {
       path: 'value',
       received: value,
-      expected: `a figure inside its interval, ${low} to ${high},`,
+      expected: `a figure inside its interval, ${low} to ${high}`,
     });
   }
 }

@@ -21,12 +21,12 @@ export function assertLimit({ lower, upper }: Limit): void {
   }
   for (const [name, bound] of Object.entries({ lower, upper })) {
     if (bound !== undefined && !Number.isFinite(bound)) {
-      const expected = 'a finite number, or no such bound,';
+      const expected = 'a finite number, or no such bound';
       throw new TintladderError('invalid-limit', { path: `limit.${name}`, received: bound, expected });
     }
   }
   if (lower !== undefined && upper !== undefined && lower > upper) {
-    const expected = `a bound at or below the upper one, ${upper},`;
+    const expected = `a bound at or below the upper one, ${upper}`;
     throw new TintladderError('invalid-limit', { path: 'limit.lower', received: lower, expected });
   }
 }

@@ -110,11 +110,13 @@ export function fitColorantCoefficients({ white, reductions, masstone }: Coloran
   const residual = Math.sqrt(squares / (steps.length * absorption.length));
   const warnings = (['absorption', 'scattering'] as const)
     .filter((quantity) => negative[quantity].length > 0)
-    .map((quantity) => ({
-      code: `negative-${quantity}`,
-      path: negative[quantity].join(', '),
-      message: `The ladder asks for a negative ${quantity} of the colorant at ${negative[quantity].length} wavelengths; it is taken as 0 there.`,
-    }));
+    .map(
+      (quantity): Warning => ({
+        code: `negative-${quantity}`,
+        path: negative[quantity].join(', '),
+        message: `The ladder asks for a negative ${quantity} of the colorant at ${negative[quantity].length} wavelengths; it is taken as 0 there.`,
+      }),
+    );
   return { start, step, absorption, scattering, white: whiteRatio, residual, warnings };
 }
 

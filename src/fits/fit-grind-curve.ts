@@ -80,7 +80,7 @@ export function fitGrindCurve(
   const shared = { scatter, forms: fitted, points: points.map(({ time, strength }) => ({ time, strength })) };
   if (!other) {
     const why = 'The other form of the curve could not be fitted.';
-    const warnings = form ? best.warnings : [...best.warnings, { code: 'form-not-compared', message: why }];
+    const warnings = form ? best.warnings : [...best.warnings, { code: 'form-not-compared' as const, message: why }];
     return { ...best, ...shared, warnings, chosenBy: form ? 'caller' : 'only-form', formsUndecided: false };
   }
   const [preferred, rival] = compared || best.form === 'half-time' ? [best, other] : [other, best];

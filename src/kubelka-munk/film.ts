@@ -79,7 +79,7 @@ export function assertBands(coefficients: Readonly<Record<string, ArrayLike<numb
     throw new TintladderError('wrong-length', {
       path: `length of ${path}`,
       received: values.length,
-      expected: `one value for each wavelength of the substrate, ${count},`,
+      expected: `one value for each wavelength of the substrate, ${count}`,
     });
   }
 }

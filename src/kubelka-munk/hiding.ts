@@ -77,7 +77,7 @@ export function hidingThickness(film: HidingFilm, { viewing, ratio = 0.98, surfa
     measuredReflectance(filmSpectrum({ absorption, scattering, thickness, substrate }), surface);
   const bare = contrastRatio(over(black, 0), over(white, 0), { viewing });
   if (bare >= ratio) {
-    throw unreachable(`${bare} without any film`, `a chart with a contrast ratio below the one asked for, ${ratio},`);
+    throw unreachable(`${bare} without any film`, `a chart with a contrast ratio below the one asked for, ${ratio}`);
   }
   // A film that only absorbs is black over both fields in the end, but never alike: it keeps the contrast of the chart.
   const contrastAt = (thickness: number) => {
@@ -127,7 +127,7 @@ export function spreadingRate(
     throw new TintladderError('invalid-option', {
       path: 'options.volumeSolids',
       received: volumeSolids,
-      expected: 'a fraction above 0, up to 1,',
+      expected: 'a fraction above 0, up to 1',
     });
   }
   return (1000 * volumeSolids) / thickness;

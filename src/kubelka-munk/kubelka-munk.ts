@@ -52,7 +52,7 @@ export function kOverSRows(values: Float64Array, out: Float64Array = new Float64
     throw new TintladderError('wrong-length', {
       path: 'out.length',
       received: out.length,
-      expected: `the length of values, ${values.length},`,
+      expected: `the length of values, ${values.length}`,
     });
   }
   for (let i = 0; i < values.length; i++) {
@@ -78,7 +78,7 @@ export function opaqueReflectance(ratio: number): number {
 
 /** The fault of a reflectance that has no finite K/S. */
 export function unusable(reflectance: number, path: string, hint?: string): TintladderError {
-  const expected = 'a fraction above 0, up to 1,';
+  const expected = 'a fraction above 0, up to 1';
   if (!Number.isFinite(reflectance)) {
     return new TintladderError('not-finite', { path, received: reflectance, expected: 'a finite number' });
   }

@@ -71,7 +71,7 @@ export function measuredReflectance(internal: number | Spectrum, surface: Surfac
     assertReflectance(value, path);
     const measured = measuredOf(value, surface);
     if (!(measured >= 0 && measured < Infinity)) {
-      const expected = surface === 'none' ? 'a fraction' : `a fraction below 1/k2, ${1 / surface.internal},`;
+      const expected = surface === 'none' ? 'a fraction' : `a fraction below 1/k2, ${1 / surface.internal}`;
       throw new TintladderError('reflectance-out-of-range', { path, received: value, expected });
     }
     return measured;
@@ -101,7 +101,7 @@ export function noInternalReflectance(measured: number, surface: Surface, path: 
   return new TintladderError('no-internal-reflectance', {
     path,
     received: measured,
-    expected: `a value above the surface reflection k1, ${surface.external},`,
+    expected: `a value above the surface reflection k1, ${surface.external}`,
     hint: 'Was the specular reflection excluded, or is k1 lower?',
   });
 }

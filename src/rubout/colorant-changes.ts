@@ -28,7 +28,7 @@ export function movementOf({ name, relative, interval }: ColorantChange): Moveme
   }
   const { low, high } = interval ?? { low: relative - NOTICEABLE, high: relative + NOTICEABLE };
   if (!(low <= relative && relative <= high && Number.isFinite(high - low))) {
-    const expected = `an interval that holds the change, ${relative},`;
+    const expected = `an interval that holds the change, ${relative}`;
     throw new TintladderError('invalid-interval', { path: `interval of the ${path}`, received: [low, high], expected });
   }
   return low > 0 ? 'more' : high < 0 ? 'less' : 'unmoved';

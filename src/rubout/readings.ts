@@ -66,7 +66,7 @@ export function assertComparable(
       throw new TintladderError('conditions-mismatch', {
         path: `viewing of ${name}`,
         received: describeViewing(own),
-        expected: `the viewing of the assessment, ${describeViewing(viewing)},`,
+        expected: `the viewing of the assessment, ${describeViewing(viewing)}`,
         hint: 'Lab values can not be moved to another illuminant or observer; take the spectra.',
       });
     }
@@ -78,7 +78,7 @@ export function assertComparable(
       throw new TintladderError('conditions-mismatch', {
         path: `${property} of ${other.name}`,
         received: other.conditions[property],
-        expected: `that of ${stated[0].name}, ${stated[0].conditions[property]},`,
+        expected: `that of ${stated[0].name}, ${stated[0].conditions[property]}`,
         hint: 'Read both areas under the same conditions.',
       });
     }

@@ -16,7 +16,7 @@ export function assertSameConditions(results: readonly RubOutResult[], places: r
       throw new TintladderError('conditions-mismatch', {
         path: `${name} of ${places[i + 1]}`,
         received: value,
-        expected: `that of ${places[0]}, ${first[name]},`,
+        expected: `that of ${places[0]}, ${first[name]}`,
         hint: 'Assess both in the same way.',
       });
     }

@@ -126,7 +126,8 @@ function seriesWarnings(series: readonly Series[]): Warning[] {
   return series.flatMap(({ curves }) =>
     curves.flatMap(({ package: id, paint, warnings, reason }) => {
       const path = `${id} in ${paint}`;
-      const notes = reason === undefined ? [] : [{ code: 'no-fit', message: `There is no curve: ${reason}`, path }];
+      const notes: Warning[] =
+        reason === undefined ? [] : [{ code: 'no-fit', message: `There is no curve: ${reason}`, path }];
       const placed = warnings.map((warning) => ({
         ...warning,
         path: warning.path === undefined ? path : `${path}, ${warning.path}`,

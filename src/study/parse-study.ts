@@ -100,7 +100,7 @@ function checkCriteria({ criteria, packages }: Study): void {
       throw new TintladderError('invalid-limit', {
         path,
         received: { lower, upper },
-        expected: "'lower', 'upper', or both with lower at most upper,",
+        expected: "'lower', 'upper', or both with lower at most upper",
       });
     }
     const units = [unitOf(quantity), ...supplied.filter((figure) => figure.quantity === quantity).map((f) => f.unit)];
@@ -109,7 +109,7 @@ function checkCriteria({ criteria, packages }: Study): void {
       throw new TintladderError('unit-mismatch', {
         path: `${path}.unit`,
         received: unit,
-        expected: `${other}, the unit of ${quantity},`,
+        expected: `${other}, the unit of ${quantity}`,
       });
     }
   });
@@ -139,7 +139,7 @@ function expectation(issue: z.core.$ZodIssue): string {
     case 'too_big':
       return `a number ${issue.inclusive ? 'of at most' : 'below'} ${issue.maximum}`;
     case 'invalid_union':
-      return 'a name, or a table with name, start, step and values,';
+      return 'a name, or a table with name, start, step and values';
     default:
       return 'another value';
   }

@@ -395,7 +395,7 @@ describe('the movement of a colorant', () => {
       expect.objectContaining({
         code: 'invalid-interval',
         path: 'interval of the change of Blue',
-        received: [low, high],
+        received: [low, high].map((end) => (Number.isFinite(end) ? end : String(end))),
       }),
     );
   });

@@ -38,7 +38,8 @@ export function createScaleDecision(asked: ReflectanceScale | undefined, notes: 
     scale = assumed;
     settledAt = path;
     const what = assumed === 'percent' ? 'in percent' : 'as fractions of 1';
-    notes.add(`${assumed}-assumed`, `The file does not state its scale; its values were read ${what}.`, path);
+    const code = assumed === 'percent' ? 'percent-assumed' : 'fraction-assumed';
+    notes.add(code, `The file does not state its scale; its values were read ${what}.`, path);
   };
 
   return {

@@ -21,7 +21,7 @@ export function absorptionOf(
     const at = `${path} at ${bands.nameOf(band)}`;
     if (surface?.specular === 'included' && internal <= 0) throw noInternalReflectance(measured, surface, at);
     const hint = 'Is the reading calibrated, free of fluorescence, and in the stated specular mode?';
-    throw unusable(internal, surface ? `${at}, corrected for the surface,` : at, internal > 1 ? hint : undefined);
+    throw unusable(internal, surface ? `${at}, corrected for the surface` : at, internal > 1 ? hint : undefined);
   });
 }
 

@@ -55,10 +55,17 @@ describe('a reading brighter than a film can be', () => {
 
   test('is refused with its place and a way to mend it', () => {
     expect(() => strengthOf(flat(0.4), bright)).toThrow(
-      /^trial at 400 nm is 1\.05; .* Is the reading calibrated, free of fluorescence/,
+      expect.objectContaining({
+        path: 'trial at 400 nm',
+        received: 1.05,
+        hint: expect.stringContaining('Is the reading calibrated, free of fluorescence'),
+      }),
     );
     expect(() => strengthOf(flat(0.4), bright, { surface: PAINT_SURFACE })).toThrow(
-      /^trial at 400 nm, corrected for the surface, is 1\.\d+; .* Is the reading calibrated/,
+      expect.objectContaining({
+        path: 'trial at 400 nm, corrected for the surface',
+        hint: expect.stringContaining('Is the reading calibrated'),
+      }),
     );
   });
 
