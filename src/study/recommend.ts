@@ -31,7 +31,7 @@ export function recommend(
       ranking.undecided.length > 0
         ? 'No package can be recommended yet: none is proven to meet every criterion.'
         : 'No package can be recommended: each fails a criterion.';
-    return { statement: [opening, ...others].join(' ') };
+    return { headline: opening, statement: [opening, ...others].join(' ') };
   }
   const best = figureOf(first);
   const next = second === undefined ? undefined : figureOf(second);
@@ -54,8 +54,21 @@ export function recommend(
     second === undefined
       ? '.'
       : `, ${leadProven ? 'proven ahead of' : 'not proven different from'} ${nameOf(second)}${next ? ` (${quoteEstimate(next, next.unit)})` : ''}.`;
-  const statement = `${what}: it meets every criterion ${where}.${figure ? `${figure}${lead}` : ''}`;
-  return { package: first, leadProven, statement: [statement, ...others].join(' ') };
+  const meets = `${what}: it meets every criterion ${where}`;
+  return {
+    package: first,
+    leadProven,
+    headline: `${meets}${second === undefined ? '' : leadWords(leadProven, quantityName(ranking.by), nameOf(second))}.`,
+    statement: [`${meets}.${figure ? `${figure}${lead}` : ''}`, ...others].join(' '),
+  };
+}
+
+/** How the lead over the next package goes into the one sentence of the answer; nothing where no interval tells. */
+function leadWords(proven: boolean | undefined, quantity: string, next: string): string {
+  if (proven === undefined) return '';
+  return proven
+    ? `, and its lead in ${quantity} over ${next} is proven`
+    : `; that it leads in ${quantity} over ${next} is not proven`;
 }
 
 /** So many reasons are spelt out in the answer; the report lists all. */

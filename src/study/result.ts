@@ -116,11 +116,14 @@ export interface Ranking {
   readonly unbeaten: readonly string[];
 }
 
-/** What to do, in one paragraph and for programs. */
+/** What to do: in one sentence, in one paragraph, and for programs. */
 export interface Recommendation {
   readonly package?: string;
   /** Whether its lead over the next package that meets every criterion is larger than the intervals. */
   readonly leadProven?: boolean;
+  /** The answer in one sentence. */
+  readonly headline: string;
+  /** The answer with its figures, and what stands against the other packages. */
   readonly statement: string;
 }
 
