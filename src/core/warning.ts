@@ -62,6 +62,8 @@ export const WARNING_CODES = [
   'columns-kept-as-text',
   // studies
   'readings-unused',
+  'readings-equal',
+  'figure-missing',
 ] as const;
 
 /** One of {@link WARNING_CODES}. */

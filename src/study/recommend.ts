@@ -88,16 +88,23 @@ function objection(
     ...(result?.judgements ?? []),
   ];
   const reasons = judgements.filter(({ outcome }) => outcome === result?.outcome);
-  if (reasons.length === 0) return `${name} is undecided: a figure that others have is missing for it.`;
-  const more = reasons.length - MOST_REASONS;
-  const listed = reasons.slice(0, MOST_REASONS).map((judgement) => describe(judgement, study));
+  const missing = result?.outcome === 'fails' ? [] : (result?.missing ?? []);
+  const texts = [
+    ...reasons.map((judgement) => describe(judgement, study)),
+    ...missing.map(({ quantity, paint }) => `${quantityName(quantity)}${inPaint(paint, study)} is missing`),
+  ];
+  const more = texts.length - MOST_REASONS;
+  const listed = texts.slice(0, MOST_REASONS);
   const rest = more > 0 ? [formatCount(more, 'more figure')] : [];
   return `${name} ${result?.outcome === 'fails' ? 'fails' : 'is undecided'}: ${[...listed, ...rest].join('; ')}.`;
 }
 
-function describe(judgement: Judgement, { paints }: Study): string {
+function inPaint(paint: string | undefined, { paints }: Study): string {
+  return paint === undefined ? '' : ` in ${paints.find(({ id }) => id === paint)?.name ?? paint}`;
+}
+
+function describe(judgement: Judgement, study: Study): string {
   const { quantity, paint, readingsNeeded, limit, unit } = judgement;
-  const path = paint === undefined ? '' : ` in ${paints.find(({ id }) => id === paint)?.name ?? paint}`;
   const more = readingsNeeded === undefined ? '' : ` (about ${readingsNeeded} readings per side would decide it)`;
-  return `${quantityName(quantity)}${path} is ${quoteEstimate(judgement, unit, limit.upper ?? limit.lower)}, compared with the limit of ${formatLimit(limit, unit)}${more}`;
+  return `${quantityName(quantity)}${inPaint(paint, study)} is ${quoteEstimate(judgement, unit, limit.upper ?? limit.lower)}, compared with the limit of ${formatLimit(limit, unit)}${more}`;
 }

@@ -88,6 +88,13 @@ export interface LetDown {
   readonly hoursSavedPerTonne?: number;
 }
 
+/** A figure that a criterion or the ranking asks for and that was neither read nor supplied. */
+export interface MissingFigure {
+  readonly quantity: string;
+  /** The paint it is missing in; absent where the package lacks it as a whole. */
+  readonly paint?: string;
+}
+
 /** One package over all its paints. */
 export interface PackageResult {
   readonly package: StudyPackage;
@@ -97,6 +104,8 @@ export interface PackageResult {
   /** Figures of the package as a whole: fits, dilution, supplied without a paint. */
   readonly figures: readonly Figure[];
   readonly judgements: readonly Judgement[];
+  /** What it lacks; while anything is missing the package is undecided, unless it fails. */
+  readonly missing: readonly MissingFigure[];
   /** The value that ranks it, the worst over its paints; absent if it was not measured. */
   readonly rankValue?: number;
   /** Most readings a side that any undecided figure needs. */
