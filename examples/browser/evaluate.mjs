@@ -1,7 +1,7 @@
 // From chosen readings to everything the page shows. Nothing here knows of the page, so it runs in Node as well.
-import { labFromSpectrum } from 'tintladder/colorimetry';
+import { labFromSpectrum, meanSpectrum } from 'tintladder/colorimetry';
 import { assessRubOut } from 'tintladder/rubout';
-import { compareStrengthCriteria, meanSpectrum } from 'tintladder/strength';
+import { compareStrengthCriteria } from 'tintladder/strength';
 
 /** Surface reflection as the page offers it. The figures are those of a film with refractive index 1.5. */
 export const SURFACES = {
