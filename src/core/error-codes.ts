@@ -55,7 +55,6 @@ const CODES = {
     'study-invalid',
     'unknown-sample',
     'reading-claimed-twice',
-    'reading-repeated',
     'no-reference',
     'quantity-not-measured',
     'unit-mismatch',

@@ -6,6 +6,11 @@ export const WARNING_CODES = [
   'narrow-features',
   'reflectance-above-one',
   'whiteness-out-of-limits',
+  // films and surface
+  'film-hides',
+  'readings-impossible',
+  'readings-reversed',
+  'substrate-unknown',
   // films and strength
   'absorption-maximum-at-end',
   'nearly-opaque',
@@ -62,8 +67,6 @@ export const WARNING_CODES = [
   'columns-kept-as-text',
   // studies
   'readings-unused',
-  'readings-equal',
-  'figure-missing',
 ] as const;
 
 /** One of {@link WARNING_CODES}. */

@@ -11,12 +11,11 @@ export interface Limit {
  *
  * @throws TintladderError `invalid-limit`
  */
-export function assertLimit(limit: Limit): void {
-  const { lower, upper } = limit;
+export function assertLimit({ lower, upper }: Limit): void {
   if (lower === undefined && upper === undefined) {
     throw new TintladderError('invalid-limit', {
       path: 'limit',
-      received: limit,
+      received: 'without bounds',
       expected: 'a lower bound, an upper bound or both',
     });
   }

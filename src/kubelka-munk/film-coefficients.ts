@@ -1,8 +1,8 @@
 import { createSpectrum, type Spectrum } from '../colorimetry/index.js';
 import { assertSameGrid } from '../colorimetry/internal.js';
 import { TintladderError, type Warning } from '../core/index.js';
-import { difference, multiply, product, subtract } from '../numeric/internal.js';
-import { assertInternal, filmReflectance } from './film.js';
+import { assertInternal } from './film.js';
+import { filmMiss, filmOptics, nearestFilm, opaqueFromRatio } from './film-optics.js';
 
 /** One film read over a black and over a white substrate, at one wavelength; internal reflectances, 0 to 1. */
 export interface FilmPair {
@@ -146,7 +146,7 @@ function assertPair(overBlack: number, overWhite: number, black: number, white: 
 function opaque(path: string, overBlack: number, overWhite: number): TintladderError {
   return new TintladderError('film-opaque', {
     path,
-    received: { overBlack, overWhite },
+    received: `${overBlack} over black and ${overWhite} over white`,
     expected: 'a higher reading over white than over black',
     hint:
       overWhite < overBlack - FORGIVEN
@@ -169,16 +169,17 @@ interface Solution {
 }
 
 function solve(Rb: number, Rw: number, B: number, W: number, X: number, path: string): Solution {
-  let { kx, sx, kNumerator, sNumerator } = optics(Rb, Rw, B, W);
+  const readings = { overBlack: Rb, overWhite: Rw, black: B, white: W };
+  const optics = filmOptics(readings);
+  let { kx, sx, kNumerator, sNumerator } = optics;
   const notes: Note[] = [];
   if (kNumerator < 0 || sNumerator < 0) {
-    kx = sNumerator < 0 && kNumerator >= 0 ? Math.log(W / Rw) / 2 : 0;
-    sx = sNumerator < 0 ? 0 : (Rb - B) / ((1 - Rb) * (1 - B));
-    const off = miss(kx, sx, Rb, Rw, B, W);
+    ({ kx, sx } = nearestFilm(readings, optics));
+    const off = filmMiss({ kx, sx }, readings);
     if (off > FORGIVEN) {
       throw new TintladderError('no-solution', {
         path: `film${path && ` at ${path}`}`,
-        received: { overBlack: Rb, overWhite: Rw, black: B, white: W },
+        received: `${Rb} over black (${B}) and ${Rw} over white (${W})`,
         expected: 'a pair of readings that a film can give',
         hint: 'Are all four corrected for the surface, and do the substrates belong to this film?',
       });
@@ -190,40 +191,14 @@ function solve(Rb: number, Rw: number, B: number, W: number, X: number, path: st
     sNumerator = Math.max(sNumerator, 0);
   }
   const shifted = Rw - READING_ERROR;
-  const change = shifted > Rb ? Math.abs(optics(Rb, shifted, B, W).sx / sx - 1) : Infinity;
+  const change = shifted > Rb ? Math.abs(filmOptics({ ...readings, overWhite: shifted }).sx / sx - 1) : Infinity;
   if (sx > 0 && !(change <= NOTABLE_CHANGE)) notes.push({ code: 'nearly-opaque', path, size: change });
-  const root = Math.sqrt(kNumerator * (kNumerator + 2 * sNumerator));
   return {
     absorption: kx / X,
     scattering: sx / X,
-    opaqueReflectance: kx + sx > 0 ? sNumerator / (sNumerator + kNumerator + root) : undefined,
+    opaqueReflectance: kx + sx > 0 ? opaqueFromRatio(kNumerator, sNumerator) : undefined,
     notes,
   };
-}
-
-/**
- * KX and SX. The two readings give K/S = k / s and, with D = 4 (W - B)(Rw - Rb)(1 - W Rb)(1 - B Rw),
- * sinh² bSX = k (k + 2 s) / D; only k and s are differences, and these are formed without rounding.
- */
-function optics(Rb: number, Rw: number, B: number, W: number) {
-  const sNumerator = 2 * subtract(product(W, Rb), product(B, Rw));
-  const kNumerator = subtract(
-    multiply(multiply(difference(1, Rb), difference(1, Rw)), difference(W, B)),
-    multiply(multiply(difference(1, B), difference(1, W)), difference(Rw, Rb)),
-  );
-  const through = (1 - W + W * (1 - Rb)) * (1 - B + B * (1 - Rw));
-  const rootD = 2 * Math.sqrt(W - B) * Math.sqrt(Rw - Rb) * Math.sqrt(through);
-  const w = Math.sqrt(Math.max(kNumerator * (kNumerator + 2 * sNumerator), 0)) / rootD;
-  const share = (w === 0 ? 1 : Math.asinh(w) / w) / rootD;
-  return { kx: kNumerator * share, sx: sNumerator * share, kNumerator, sNumerator };
-}
-
-function miss(kx: number, sx: number, Rb: number, Rw: number, B: number, W: number): number {
-  const film = { absorption: kx, scattering: sx, thickness: 1 };
-  return Math.max(
-    Math.abs(filmReflectance({ ...film, substrate: B }) - Rb),
-    Math.abs(filmReflectance({ ...film, substrate: W }) - Rw),
-  );
 }
 
 /** One warning for each kind of note, with all its wavelengths and the largest size. */

@@ -9,8 +9,6 @@ import type { ReadingPlace, ReadingRule, Study } from './study.js';
 export interface AssignedReading extends Required<Pick<ReadingPlace, 'role' | 'area' | 'storage'>>, SeriesPlace {
   readonly name: string;
   readonly spectrum: Spectrum;
-  /** Line of the file at which it starts. */
-  readonly line?: number;
   readonly package?: string;
   readonly paint: string;
 }
@@ -90,17 +88,17 @@ function refuseDoubleClaims(
 }
 
 function assigned(measurement: Measurement, path: ReadingPlace): AssignedReading {
-  const { name, spectrum, line } = measurement;
+  const { name, spectrum } = measurement;
   if (!spectrum) {
     throw new TintladderError('kinds-mixed', {
       path: `measurement ${JSON.stringify(name)}`,
-      received: spectrum,
+      received: 'no spectrum',
       expected: 'a reflectance spectrum',
       hint: 'A study is evaluated from spectra; compare Lab readings with relativeTintingStrengthFromLab and assessRubOut.',
     });
   }
   const { role = 'tint', area = 'unrubbed', storage = 'fresh', paint = '', ...rest } = path;
-  return { ...rest, name, spectrum, ...(line !== undefined && { line }), role, area, storage, paint };
+  return { ...rest, name, spectrum, role, area, storage, paint };
 }
 
 function nearby(measurements: readonly Measurement[]): string {

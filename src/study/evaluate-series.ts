@@ -44,7 +44,7 @@ async function curvesIn(
     return new Set(points.map(({ at }) => at)).size > 1 ? [{ item, points }] : [];
   });
   const own = ladders.find(({ item }) => item.id === study.reference);
-  const reference = own && (await attempt(kind, unit, own.points, 'itself'));
+  const reference = own && (await attempt(kind, unit, own.points, undefined));
   return Promise.all(
     ladders.map(async ({ item, points }) => {
       const found =
@@ -61,7 +61,7 @@ async function attempt(
   kind: SeriesKind<SeriesFit>,
   unit: string,
   points: readonly SeriesPoint[],
-  reference: SeriesFit | 'itself' | undefined,
+  reference: SeriesFit | undefined,
 ): Promise<Found> {
   try {
     const { figures, ...found } = await kind.evaluate(points, reference);
@@ -108,6 +108,6 @@ export function withSeriesFigures(study: Study, cell: Cell, series: readonly Ser
       .flatMap(({ figures }) => figures),
   );
   if (added.length === 0) return cell;
-  const judgements = [...cell.judgements, ...judgeFigures(added, study.criteria, cell.package, cell.paint)];
+  const judgements = [...cell.judgements, ...judgeFigures(added, study.criteria, cell.paint)];
   return { ...cell, figures: [...cell.figures, ...added], judgements, outcome: outcomeOf(judgements) };
 }

@@ -8,7 +8,6 @@ export type {
   CellSpectra,
   Judgement,
   LetDown,
-  MissingFigure,
   PackageResult,
   Ranking,
   Recommendation,
