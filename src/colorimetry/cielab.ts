@@ -1,10 +1,10 @@
 import { assertFinite } from '../core/internal.js';
 import { cubeRoot } from './cube-root.js';
 import { assertLab } from './finite-lab.js';
-import { gridOf, type Spectrum } from './spectrum.js';
+import type { Spectrum } from './spectrum.js';
 import type { Viewing } from './viewing.js';
-import { weightingTable } from './weighting.js';
-import { type Xyz, xyzFromSpectrum } from './xyz-from-spectrum.js';
+import type { SummationOptions } from './wide-step.js';
+import { whitePoint, type Xyz, xyzFromSpectrum } from './xyz-from-spectrum.js';
 
 /** CIELAB coordinates L*, a*, b*. They belong to the white they were computed with. */
 export interface Lab {
@@ -89,11 +89,12 @@ export function xyzFromLab(lab: Lab, white: Xyz): Xyz {
  *
  * @param spectrum - reflectance factor
  * @param viewing - illuminant and observer
+ * @param options - how readings more than 10 nm apart are interpolated
  * @returns L*, a*, b* under the white of `viewing`
- * @throws TintladderError `unknown-illuminant`, `unknown-observer`, `illuminant-range`
+ * @throws TintladderError `unknown-illuminant`, `unknown-observer`, `illuminant-range`; `invalid-option`
  * @example labFromSpectrum(createSpectrum({ start: 400, step: 10, values: Array(31).fill(1), scale: 'fraction' }), D65_10).L // 100
  * @see CIE 015:2018, 7.1; ISO/CIE 11664-4
  */
-export function labFromSpectrum(spectrum: Spectrum, viewing: Viewing): Lab {
-  return labFromXyz(xyzFromSpectrum(spectrum, viewing), weightingTable(viewing, gridOf(spectrum)).white);
+export function labFromSpectrum(spectrum: Spectrum, viewing: Viewing, options: SummationOptions = {}): Lab {
+  return labFromXyz(xyzFromSpectrum(spectrum, viewing, options), whitePoint(viewing));
 }

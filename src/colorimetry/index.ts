@@ -46,5 +46,6 @@ export {
   type Viewing,
 } from './viewing.js';
 export { type Whiteness, whiteness } from './whiteness.js';
+export { type SummationOptions, WIDE_STEPS, type WideStep } from './wide-step.js';
 export { whitePoint, type Xyz, xyzFromSpectrum } from './xyz-from-spectrum.js';
 export { yellowness } from './yellowness.js';

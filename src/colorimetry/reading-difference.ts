@@ -85,7 +85,7 @@ function labOf({ spectrum, lab, xyz, conditions }: Reading, viewing: Viewing, pa
   if (xyz) return labFromXyz(xyz, whitePoint(viewing));
   throw new TintladderError('empty', {
     path,
-    received: { conditions },
+    received: 'a reading without a colour',
     expected: 'a spectrum, Lab or XYZ',
   });
 }

@@ -4,6 +4,7 @@ import { assertGrid, describeGrid, type Grid, SHORTEST_WAVELENGTH } from './grid
 import { summedPower } from './illuminant.js';
 import { assertObserver, colourMatchingFunctions } from './observer.js';
 import type { Illuminant, Viewing } from './viewing.js';
+import type { WideStep } from './wide-step.js';
 
 /** One weight for each of X, Y and Z at evenly spaced wavelengths (nm), and their sums: the white point. */
 export interface WeightingTable {
@@ -21,35 +22,69 @@ const own = new WeakMap<Illuminant, Map<string, WeightingTable>>();
 /**
  * The weighting table for an illuminant, an observer and a wavelength grid; built once, then kept.
  *
- * Between readings the reflectance is interpolated to the summation step (cubic Lagrange inside, quadratic in the
- * first and last step); beyond the readings the missing weights go to the first and last of them. Readings more than 10 nm
- * apart are first interpolated halfway, by a natural cubic spline: over such distances the local cubic misses absorption edges by
- * several hundredths of a ΔE. Every reading's share adds up to one, so the white is the same on every grid.
+ * The table is made for the whole range of 360 to 780 nm first, on the grid that the readings would have there: between readings the
+ * reflectance is interpolated to the summation step (cubic Lagrange inside, quadratic in the first and last step), beyond them the end
+ * reading counts. Then the weights of wavelengths that were not read are added to the first and last reading that was. Readings more than
+ * 10 nm apart are first interpolated halfway. Every reading's share adds up to one, so the white is the same on every grid.
  *
  * @throws TintladderError `grid-invalid`, `unknown-illuminant`, `unknown-observer`; `illuminant-range` if a caller's
  * illuminant doesn't cover the readings
  * @see ASTM E2022 for the weights, ASTM E308 7.2 and 7.3 for wide steps and short ranges
  */
-export function weightingTable(viewing: Viewing, grid: Grid): WeightingTable {
-  return kept(viewing, `${grid.start} ${grid.step} ${grid.count}`, () => {
+export function weightingTable(viewing: Viewing, grid: Grid, wideStep: WideStep = 'spline'): WeightingTable {
+  return kept(viewing, `${grid.start} ${grid.step} ${grid.count} ${wideStep}`, () => {
     assertGrid(grid);
     const full = summationWeights(viewing);
     if (typeof viewing.illuminant === 'object') assertCovers(viewing.illuminant, grid);
     const { start, step, count } = grid;
-    if (step > 10) {
+    if (step > 10 && wideStep === 'spline') {
       const halved = weightingTable(viewing, { start, step: step / 2, count: 2 * count - 1 });
-      const [x, y, z] = gatherHalves([halved.x, halved.y, halved.z], count);
-      return { start, step, x, y, z, white: full.white };
+      const of = (weights: Float64Array) => gatherBySpline(weights, count);
+      return { start, step, x: of(halved.x), y: of(halved.y), z: of(halved.z), white: full.white };
     }
-    const shares = (weights: Float64Array) => {
-      const shared = new Float64Array(count);
-      weights.forEach((weight, i) => {
-        spreadLagrange(weight, (full.start + i * full.step - start) / step, shared);
-      });
-      return shared;
+    const before = missingSteps(start - WHOLE_TABLE.start, step);
+    const after = missingSteps(WHOLE_TABLE.end - (start + (count - 1) * step), step);
+    const whole = { start: start - before * step, step, count: before + count + after };
+    const of = (weights: Float64Array) => {
+      return fold(step > 10 ? halvedShares(weights, full, whole) : lagrangeShares(weights, full, whole), before, count);
     };
-    return { start, step, x: shares(full.x), y: shares(full.y), z: shares(full.z), white: full.white };
+    return { start, step, x: of(full.x), y: of(full.y), z: of(full.z), white: full.white };
   });
+}
+
+/** The range of the tables of ASTM E308, nm. */
+const WHOLE_TABLE = { start: 360, end: 780 };
+
+/** How many readings are missing in a length of wavelength; steps such as 10/3 nm add up with rounding. */
+function missingSteps(length: number, step: number): number {
+  return Math.max(0, Math.floor(length / step + 1e-6));
+}
+
+/** Summation weights given to the readings around each of them by Lagrange's coefficients. */
+function lagrangeShares(weights: Float64Array, from: { start: number; step: number }, { start, step, count }: Grid) {
+  const shares = new Float64Array(count);
+  weights.forEach((weight, i) => {
+    spreadLagrange(weight, (from.start + i * from.step - start) / step, shares);
+  });
+  return shares;
+}
+
+/** The same at half the step, and the weights halfway between the readings given to the readings by the local cubic. */
+function halvedShares(weights: Float64Array, from: { start: number; step: number }, whole: Grid): Float64Array {
+  const { start, step, count } = whole;
+  const shares = new Float64Array(count);
+  lagrangeShares(weights, from, { start, step: step / 2, count: 2 * count - 1 }).forEach((weight, i) => {
+    spreadLagrange(weight, i / 2, shares);
+  });
+  return shares;
+}
+
+/** Adds the weights before the first and after the last of `count` readings to these two. */
+function fold(weights: Float64Array, before: number, count: number): Float64Array {
+  const folded = weights.slice(before, before + count);
+  for (let i = 0; i < before; i++) folded[0] += weights[i];
+  for (let i = before + count; i < weights.length; i++) folded[count - 1] += weights[i];
+  return folded;
 }
 
 /**
@@ -89,15 +124,13 @@ function kept({ illuminant, observer }: Viewing, key: string, build: () => Weigh
 }
 
 /** Gives the weights of readings at half the step to the readings, each in its share of the spline through them. */
-function gatherHalves(weights: readonly Float64Array[], count: number): Float64Array[] {
-  const shares = Array.from({ length: count }, (_, i) => {
-    const unit = new Float64Array(count);
+function gatherBySpline(halves: Float64Array, count: number): Float64Array {
+  const unit = new Float64Array(count);
+  return unit.map((_, i) => {
+    unit.fill(0);
     unit[i] = 1;
-    return refineBySpline(unit, 2);
+    return refineBySpline(unit, 2).reduce((sum, value, j) => sum + value * halves[j], 0);
   });
-  return weights.map((half) =>
-    Float64Array.from(shares, (share) => share.reduce((sum, value, j) => sum + value * half[j], 0)),
-  );
 }
 
 function assertCovers(illuminant: Illuminant, grid: Grid): void {
@@ -105,7 +138,7 @@ function assertCovers(illuminant: Illuminant, grid: Grid): void {
   if (illuminant.start <= grid.start && end >= grid.start + (grid.count - 1) * grid.step) return;
   throw new TintladderError('illuminant-range', {
     path: `illuminant ${illuminant.name}`,
-    received: { start: illuminant.start, end },
+    received: `${illuminant.start}-${end} nm`,
     expected: `power over the whole range of the readings, ${describeGrid(grid)}`,
   });
 }

@@ -1,6 +1,7 @@
 import { gridOf, type Spectrum } from './spectrum.js';
 import type { Viewing } from './viewing.js';
 import { summationWeights, type WeightingTable, weightingTable } from './weighting.js';
+import { type SummationOptions, wideStepOf } from './wide-step.js';
 
 /** CIE tristimulus values; Y of the white is 100. */
 export interface Xyz {
@@ -14,13 +15,14 @@ export interface Xyz {
  *
  * @param spectrum - reflectance factor, any grid that {@link createSpectrum} accepts
  * @param viewing - illuminant and observer
+ * @param options - how readings more than 10 nm apart are interpolated
  * @returns X, Y, Z with Y = 100 for the perfect reflecting diffuser
- * @throws TintladderError `unknown-illuminant`, `unknown-observer`, `illuminant-range`
+ * @throws TintladderError `unknown-illuminant`, `unknown-observer`, `illuminant-range`; `invalid-option`
  * @example xyzFromSpectrum(createSpectrum({ start: 400, step: 10, values: Array(31).fill(0.5), scale: 'fraction' }), D65_10).Y // 50
  * @see CIE 015:2018, 7.1; ASTM E308 with weights as in ASTM E2022
  */
-export function xyzFromSpectrum(spectrum: Spectrum, viewing: Viewing): Xyz {
-  return weighted(spectrum.values, 0, weightingTable(viewing, gridOf(spectrum)));
+export function xyzFromSpectrum(spectrum: Spectrum, viewing: Viewing, options: SummationOptions = {}): Xyz {
+  return weighted(spectrum.values, 0, weightingTable(viewing, gridOf(spectrum), wideStepOf(options)));
 }
 
 /** The weighted sums of one spectrum among many, unchecked: the one kernel of the single and the batch form. */
