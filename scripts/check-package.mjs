@@ -93,7 +93,7 @@ try {
   writeFileSync(
     join(folder, 'use.mjs'),
     `${IMPORTS}${USE}
-const { percent } = relativeTintingStrength(tint(0.5), tint(0.55), { criterion: 'absorption-maximum', viewing: D65_10 });
+const { percent } = relativeTintingStrength(tint(0.5), tint(0.55), { criterion: 'absorption-maximum', viewing: D65_10, surface: 'none' });
 if (!(percent > 105 && percent < 115)) throw new Error('strength is ' + percent);
 if (all.TintladderError !== TintladderError) throw new Error('two error classes');
 for (const f of [labFromSpectrum, fitGrindCurve, assessRubOut, readMeasurements, evaluateStudy, renderMarkdown])
@@ -115,7 +115,7 @@ console.log('require: ΔE00', deltaE2000({ L: 50, a: 2.6772, b: -79.7751 }, { L:
     join(folder, 'use.ts'),
     `${IMPORTS}
 const white = createSpectrum({ start: 400, step: 10, values: [0.5, 0.6], scale: 'fraction' });
-const percent: number = relativeTintingStrength(white, [white], { criterion: 'absorption-maximum', viewing: D65_10 }).percent;
+const percent: number = relativeTintingStrength(white, { spot: [white, white] }, { criterion: 'absorption-maximum', viewing: D65_10, surface: 'none' }).percent;
 const L: number = labFromSpectrum(white, D65_10).L;
 export const used = [percent, L, fitGrindCurve, assessRubOut, readMeasurements, evaluateStudy, renderMarkdown, all, TintladderError];
 `,

@@ -7,20 +7,37 @@ import { compareStrengthCriteria } from 'tintladder/strength';
 export const SURFACES = {
   included: { external: 0.04, internal: 0.6, specular: 'included' },
   excluded: { external: 0.04, internal: 0.6, specular: 'excluded' },
-  none: undefined,
+  none: 'none',
 };
 
 /**
  * @param readings - spectra of each role: `reference` and `trial` unrubbed, and where they were chosen `referenceRubbed`,
  * `trialRubbed` and `white`; a role that was not chosen is an empty list
- * @param conditions - viewing, surface, criterion, and the largest accepted ΔE*ab of a rub-out
+ * @param conditions - viewing, surface, criterion, what was repeated (`spot`, `drawdown` or `weighing`), and the largest accepted ΔE*ab of a rub-out
  * @returns strengths by every criterion, the chosen one or the reason that it has none, the rub-outs, and the mean colours
  */
-export function evaluate(readings, { viewing, surface, criterion, limit }) {
+export function evaluate(readings, { viewing, surface, criterion, repeated = 'spot', limit }) {
   const given = readings.white.length > 0 ? { white: readings.white } : {};
-  const comparison = compareStrengthCriteria(readings.reference, readings.trial, { viewing, surface, ...given });
+  const under = (spectra) => ({ [repeated]: spectra });
+  const comparison = compareStrengthCriteria(under(readings.reference), under(readings.trial), {
+    viewing,
+    surface,
+    ...(given.white && { white: under(given.white) }),
+  });
   const rubOut = (name, unrubbed, rubbed) =>
-    rubbed.length > 0 ? [{ name, result: assessRubOut(unrubbed, rubbed, { viewing, surface, limit, ...given }) }] : [];
+    rubbed.length > 0
+      ? [
+          {
+            name,
+            result: assessRubOut(unrubbed, rubbed, {
+              viewing,
+              ...(surface !== 'none' && { surface }),
+              limit,
+              ...given,
+            }),
+          },
+        ]
+      : [];
   const means = Object.entries(readings)
     .filter(([, spectra]) => spectra.length > 0)
     .map(([role, spectra]) => ({ role, count: spectra.length, spectrum: meanSpectrum(spectra) }));

@@ -15,6 +15,11 @@ const SURFACE_WORDS = {
   excluded: 'taken off (n = 1.5), specular excluded',
   none: 'left in the readings',
 };
+const REPEATED_WORDS = {
+  spot: 'spots of one film',
+  drawdown: 'drawdowns of one weigh-up',
+  weighing: 'weigh-ups of one grind',
+};
 const REQUIRED = ['reference', 'trial'];
 const HINTS = {
   referenceRubbed: 'optional',
@@ -38,6 +43,7 @@ fillSelect(
   VIEWINGS.map((viewing, i) => [i, describeViewing(viewing)]),
 );
 fillSelect('surface', Object.entries(SURFACE_WORDS));
+fillSelect('repeated', Object.entries(REPEATED_WORDS));
 fillSelect(
   'criterion',
   STRENGTH_CRITERIA.map((criterion) => [criterion, CRITERION_WORDS[criterion]]),
@@ -160,6 +166,7 @@ function update() {
     viewing: VIEWINGS[Number($('viewing').value)],
     surface: SURFACES[$('surface').value],
     criterion: $('criterion').value,
+    repeated: $('repeated').value,
     limit: $('limit').valueAsNumber,
   };
   attempt(() => $('results').replaceChildren(...showResults(evaluate(spectra, conditions), conditions)));

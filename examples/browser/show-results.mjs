@@ -73,7 +73,7 @@ function strengthSection(evaluation, { viewing, surface }) {
         [...warnings].map((message) => element('li', {}, message)),
       ),
     table(
-      `Strength of the trial under ${describeViewing(viewing)}, ${surface ? `surface reflection taken off, specular ${surface.specular}` : 'surface reflection left in'}, and what is left at equal strength.`,
+      `Strength of the trial under ${describeViewing(viewing)}, ${surface !== 'none' ? `surface reflection taken off, specular ${surface.specular}` : 'surface reflection left in'}, and what is left at equal strength.`,
       ['Criterion', 'Strength, %', '95 % interval', 'ΔE*ab', 'ΔE00'],
       [...rows, ...unsolved.map(unsolvedRow)],
     ),

@@ -35,7 +35,12 @@ export function absorptionChange(
   return sumsOf(from, to, bands, surface);
 }
 
-function sumsOf(from: Float64Array, to: Float64Array, bands: Bands, surface?: Surface): AbsorptionChange | undefined {
+function sumsOf(
+  from: Float64Array,
+  to: Float64Array,
+  bands: Bands,
+  surface: Surface | 'none' = 'none',
+): AbsorptionChange | undefined {
   try {
     const before = absorptionOf(from, surface, bands, 'unrubbed');
     const after = absorptionOf(to, surface, bands, 'rubbed');

@@ -1,1 +1,2 @@
 export { differenceScatter } from './difference-interval.js';
+export { spotsOf } from './spots.js';

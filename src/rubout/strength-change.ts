@@ -4,6 +4,7 @@ import type { Interval } from '../decision/index.js';
 import type { Surface } from '../kubelka-munk/index.js';
 import { relativeTintingStrength, relativeTintingStrengthFromLab, type StrengthFigure } from '../strength/index.js';
 import type { Area } from './readings.js';
+import { spotsOf } from './spots.js';
 
 /** How much stronger the rubbed area is than the unrubbed one. */
 export interface RubOutStrengthChange {
@@ -50,7 +51,7 @@ export function strengthChangeOf(
   white: Area | undefined,
   { viewing, surface }: { readonly viewing: Viewing; readonly surface?: Surface },
 ): { strengthChange?: RubOutStrengthChange; warnings: readonly Warning[] } {
-  const options = { viewing, surface, criterion: 'absorption-maximum' } as const;
+  const options = { viewing, surface: surface ?? 'none', criterion: 'absorption-maximum' } as const;
   const notes: Warning[] = [];
   const attempt = (find: () => Found, message: string): Found | undefined => {
     try {
@@ -67,13 +68,19 @@ export function strengthChangeOf(
     before &&
     after &&
     attempt(() => {
-      const figure = relativeTintingStrength(before, after, { ...options, white: white?.spectra });
+      const figure = relativeTintingStrength(spotsOf(before), spotsOf(after), {
+        ...options,
+        white: white?.spectra && spotsOf(white.spectra),
+      });
       return { figure, at: `${figure.wavelength} nm` };
     }, 'The spectra have no strength, so the change is estimated from their Lab values');
   const found =
     fromSpectra ??
     attempt(() => {
-      const figure = relativeTintingStrengthFromLab(unrubbed.labs, rubbed.labs, { ...options, white: white?.labs });
+      const figure = relativeTintingStrengthFromLab(spotsOf(unrubbed.labs), spotsOf(rubbed.labs), {
+        ...options,
+        white: white && spotsOf(white.labs),
+      });
       return { figure, at: `${figure.tristimulus}` };
     }, 'There is no strength change, since the readings have no strength');
   if (!found) return { warnings: notes };

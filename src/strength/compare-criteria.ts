@@ -1,5 +1,6 @@
 import type { Spectrum } from '../colorimetry/index.js';
 import { type ErrorCode, TintladderError, type Warning } from '../core/index.js';
+import type { Repeated } from '../evidence/index.js';
 import { STRENGTH_CRITERIA, type StrengthCriterion } from './criteria/strength-criterion.js';
 import { relativeTintingStrength } from './relative-tinting-strength.js';
 import type { ComparisonOptions } from './strength-options.js';
@@ -13,7 +14,7 @@ export interface CompareCriteriaOptions extends ComparisonOptions<Spectrum> {
    *
    * @default 1
    */
-  readonly shadeThreshold?: number;
+  readonly shadeThreshold?: number | undefined;
 }
 
 /** A criterion that has no answer for these readings, and why. */
@@ -25,6 +26,8 @@ export interface UnsolvedCriterion {
 
 /** Every criterion side by side. */
 export interface CriteriaComparison {
+  readonly kind: 'criteria-comparison';
+  readonly version: 1;
   /** In the order of {@link STRENGTH_CRITERIA}; at least one. */
   readonly results: readonly StrengthResult[];
   readonly unsolved: readonly UnsolvedCriterion[];
@@ -44,8 +47,8 @@ export interface CriteriaComparison {
 /**
  * The strength of a trial by every criterion, how far they lie apart, and whether that means a change of shade.
  *
- * @param reference - one spectrum or its replicates
- * @param trial - one spectrum or its replicates, on the same grid
+ * @param reference - one spectrum, or repeated ones: `{ weighing: [a, b, c] }`
+ * @param trial - the same of the trial, on the same grid
  * @param options - as for `relativeTintingStrength`, without the criterion
  * @returns results, unsolved criteria with their reason, spread in %, and the verdict on shade. Warning codes:
  * `shade-change`, `criteria-unsolved`
@@ -54,15 +57,15 @@ export interface CriteriaComparison {
  * @example
  * const tint = (...values) => createSpectrum({ start: 400, step: 20, values, scale: 'percent' });
  * const reference = tint(38, 44, 50, 47, 38, 29, 22, 17, 14, 13, 14, 16, 18, 20, 24, 30);
- * compareStrengthCriteria(reference, reference, { viewing: D65_10 }).shadeChange // false
+ * compareStrengthCriteria(reference, reference, { viewing: D65_10, surface: 'none' }).shadeChange // false
  * @see ISO 18314-2; ISO 787-24; the verdict on shade is common practice, no source
  */
 export function compareStrengthCriteria(
-  reference: Spectrum | readonly Spectrum[],
-  trial: Spectrum | readonly Spectrum[],
+  reference: Repeated<Spectrum>,
+  trial: Repeated<Spectrum>,
   options: CompareCriteriaOptions,
 ): CriteriaComparison {
-  const { shadeThreshold = 1 } = options;
+  const { shadeThreshold = 1, ...comparison } = options;
   if (!(shadeThreshold > 0 && shadeThreshold < Infinity)) {
     const expected = 'a positive ΔE00';
     throw new TintladderError('invalid-option', { path: 'options.shadeThreshold', received: shadeThreshold, expected });
@@ -72,7 +75,7 @@ export function compareStrengthCriteria(
   const errors: TintladderError[] = [];
   for (const criterion of STRENGTH_CRITERIA) {
     try {
-      results.push(relativeTintingStrength(reference, trial, { ...options, criterion }));
+      results.push(relativeTintingStrength(reference, trial, { ...comparison, criterion }));
     } catch (error) {
       if (!(error instanceof TintladderError) || !ANSWERLESS.includes(error.code)) throw error;
       unsolved.push({ criterion, code: error.code, reason: error.message });
@@ -106,6 +109,8 @@ export function compareStrengthCriteria(
     });
   }
   return {
+    kind: 'criteria-comparison',
+    version: 1,
     results,
     unsolved,
     spread,

@@ -10,7 +10,8 @@ export { STRENGTH_CRITERIA, type StrengthCriterion } from './criteria/strength-c
 export { relativeTintingStrength, type StrengthOptions } from './relative-tinting-strength.js';
 export { STRENGTH_FINDINGS, type StrengthFinding } from './scatter/finding.js';
 export { type ReplicatesNeededOptions, replicatesNeeded } from './scatter/replicates-needed.js';
+export type { StrengthRepetition } from './scatter/statement.js';
 export type { StrengthInterval } from './scatter/strength-interval.js';
 export { relativeTintingStrengthFromLab, type StrengthFromLabOptions } from './strength-from-lab.js';
 export type { ComparisonOptions } from './strength-options.js';
-export type { StrengthFigure, StrengthFromLabResult, StrengthResult } from './strength-result.js';
+export type { StrengthFigure, StrengthFromLabResult, StrengthPlace, StrengthResult } from './strength-result.js';

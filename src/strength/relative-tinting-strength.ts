@@ -1,7 +1,8 @@
 import { createSpectrum, gridOf, type Spectrum, spectrumWarnings } from '../colorimetry/index.js';
 import { assertSameGrid } from '../colorimetry/internal.js';
 import type { Warning } from '../core/index.js';
-import { asReadings } from '../core/internal.js';
+import type { Repeated } from '../evidence/index.js';
+import { type ReadRepeated, readRepeated } from '../evidence/internal.js';
 import { assertCriterion, type StrengthCriterion } from './criteria/strength-criterion.js';
 import { type Bands, FIRST_WAVELENGTH, LAST_WAVELENGTH, spectralBands } from './reduction/bands.js';
 import { sideOf } from './reduction/side.js';
@@ -9,9 +10,10 @@ import { compareReductions } from './strength-comparison.js';
 import { assertComparison, type ComparisonOptions } from './strength-options.js';
 import type { StrengthResult } from './strength-result.js';
 
-/** Options of {@link relativeTintingStrength}; `criterion` and `viewing` are always stated. */
-export interface StrengthOptions extends ComparisonOptions<Spectrum> {
-  readonly criterion: StrengthCriterion;
+/** Options of {@link relativeTintingStrength}; `criterion`, `viewing` and `surface` are always stated. */
+export interface StrengthOptions<Criterion extends StrengthCriterion = StrengthCriterion>
+  extends ComparisonOptions<Spectrum> {
+  readonly criterion: Criterion;
 }
 
 /**
@@ -23,52 +25,65 @@ export interface StrengthOptions extends ComparisonOptions<Spectrum> {
  * strength is 100/t %, times the ratio of the amounts. Absorption maximum and Kubelka-Munk sum look at 400 to 700 nm only,
  * since the band edge of a rutile white at shorter wavelengths is no absorption of the colorant.
  *
- * Each side may be one reading or several of the same kind; the figure is that of the mean reflectances. The 95 % interval
- * comes from the scatter of the logarithm of strength: each reading's strength against the means of the other sides,
- * variances `s²/n` added, degrees of freedom by Welch and Satterthwaite. A white read once counts as exact. With one
- * reading per side, `repeatability` gives the interval with the normal quantile; without either there is none. `finding` is
- * `equal-within-margin` only if a margin is stated and holds the interval, and `undecided` without an interval.
+ * Each side is one reading, or readings under the name of what was repeated: `{ weighing: [a, b, c] }`, and deeper
+ * `{ weighing: [{ spot: [a, b] }, { spot: [c] }] }`. The figure is that of the mean reflectances. The 95 % interval comes from the
+ * scatter of the logarithm of strength between the units of the outermost level that was repeated: each reading's strength against
+ * the means of the other sides, averaged within its unit, variances `s²/n` added, degrees of freedom by Welch and Satterthwaite.
+ * `claim` says what that interval speaks of: spots and drawdowns carry a claim about this film only. A white read once counts as
+ * exact. With one reading per side, `repeatability` gives the interval with the normal quantile; without either there is none.
+ * `finding` is `equal-within-margin` only if a margin is stated and holds the interval, and `undecided` without an interval.
  *
- * @param reference - one spectrum or its replicates, at least one
- * @param trial - one spectrum or its replicates, on the same grid
- * @param options - criterion, viewing, and what is known of white, surface, amounts and scatter
- * @returns strength in % with its method, residual difference, interval and warnings. Warning codes: `white-darker`,
+ * @param reference - one spectrum, or repeated ones
+ * @param trial - the same of the trial, on the same grid
+ * @param options - criterion, viewing, surface, and what is known of white, amounts and scatter
+ * @returns strength in % with its method, claim and statement, residual difference, interval and warnings. Warning codes: `white-darker`,
  * `negative-absorption`, `absorption-maximum-at-end`, `absorption-saturated`, `absorption-weak`, `near-neutral`,
  * `several-solutions`, `specular-modes-differ`, `range-cut-short`, `no-interval`, `replicates-identical`, `scatter-borrowed`, and those of `spectrumWarnings`
  * @throws TintladderError `no-absorption` where a colorant adds none to its white, naming the wavelength; `no-solution` if
  * no amount of the trial equals the reference; `zero-reflectance`, `no-internal-reflectance` or
- * `reflectance-out-of-range` naming reading and wavelength; `grid-mismatch`, `grid-invalid`, `empty`, `invalid-option`,
+ * `reflectance-out-of-range` naming reading and wavelength; `repetition-unstated` for a bare list; `level-misplaced`, `grid-mismatch`, `grid-invalid`, `empty`,
+ * `invalid-option`,
  * `unknown-illuminant`, `unknown-observer`, `illuminant-range`
  * @example
  * const tint = (...values) => createSpectrum({ start: 400, step: 20, values, scale: 'percent' });
  * const reference = tint(38, 44, 50, 47, 38, 29, 22, 17, 14, 13, 14, 16, 18, 20, 24, 30);
- * relativeTintingStrength(reference, reference, { criterion: 'absorption-maximum', viewing: D65_10 }).percent // 100
+ * const options = { criterion: 'absorption-maximum', viewing: D65_10, surface: 'none' };
+ * relativeTintingStrength(reference, reference, options).percent // 100
+ * @example
+ * const tint = (amount) => reflectanceFromKOverS(amount);
+ * const film = (amount) => createSpectrum({ start: 400, step: 20, values: [1, 2, 3, 1].map((k) => tint(k * amount)), scale: 'fraction' });
+ * const options = { criterion: 'absorption-maximum', viewing: D65_10, surface: 'none' };
+ * relativeTintingStrength({ spot: [film(0.1), film(0.102)] }, { spot: [film(0.12), film(0.121)] }, options).claim // 'film'
  * @see ISO 18314-2; ISO 787-24; ASTM D387 and D4838; Kubelka & Munk (1931)
  */
+export function relativeTintingStrength<Criterion extends StrengthCriterion>(
+  reference: Repeated<Spectrum>,
+  trial: Repeated<Spectrum>,
+  options: StrengthOptions<Criterion>,
+): StrengthResult<Criterion>;
 export function relativeTintingStrength(
-  reference: Spectrum | readonly Spectrum[],
-  trial: Spectrum | readonly Spectrum[],
+  reference: Repeated<Spectrum>,
+  trial: Repeated<Spectrum>,
   options: StrengthOptions,
 ): StrengthResult {
   const { criterion, viewing, white } = options;
   assertCriterion(criterion);
   assertComparison(options);
-  const references = asReadings(reference, 'reference');
-  const trials = asReadings(trial, 'trial');
-  const [first] = references;
-  const sideFrom = (name: string, readings: readonly Spectrum[]) => {
-    readings.forEach((reading, i) => {
-      assertSameGrid(first, reading, readings.length === 1 ? name : `${name}[${i}]`);
-    });
-    return sideOf(
-      name,
-      readings.map(({ values }) => values),
-    );
+  const given = {
+    reference: readRepeated(reference, 'reference'),
+    trial: readRepeated(trial, 'trial'),
+    white: white === undefined ? undefined : readRepeated(white, 'white'),
   };
+  const first = given.reference.readings[0].reading;
+  const sideFrom = (name: string, read: ReadRepeated<Spectrum>) =>
+    sideOf(name, read, ({ reading, path }) => {
+      assertSameGrid(first, reading, path);
+      return reading.values;
+    });
   const sides = {
-    reference: sideFrom('reference', references),
-    trial: sideFrom('trial', trials),
-    white: white === undefined ? undefined : sideFrom('white', asReadings(white, 'white')),
+    reference: sideFrom('reference', given.reference),
+    trial: sideFrom('trial', given.trial),
+    white: given.white && sideFrom('white', given.white),
   };
   const grid = gridOf(first);
   const bands = spectralBands(viewing, grid);
@@ -76,6 +91,8 @@ export function relativeTintingStrength(
   const { start, step } = grid;
   return {
     ...figure,
+    kind: 'strength',
+    approximate: false,
     matched: createSpectrum({ start, step, values: matched, scale: 'fraction' }),
     ...(choice.band !== undefined && { wavelength: start + choice.band * step }),
     grid,
@@ -83,7 +100,7 @@ export function relativeTintingStrength(
       ...figure.warnings,
       ...noteShortRange(criterion, bands),
       ...noteSpectrum('reference', first),
-      ...noteSpectrum('trial', trials[0]),
+      ...noteSpectrum('trial', given.trial.readings[0].reading),
     ],
   };
 }

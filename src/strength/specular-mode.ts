@@ -20,7 +20,8 @@ const FALL = 4;
  */
 export function noteSpecularMode(dilution: Dilution, measuredTrial: Float64Array, residual: number): Warning[] {
   if (!(residual > DOUBTFUL)) return [];
-  const external = dilution.surface?.external || USUAL_EXTERNAL;
+  const { surface } = dilution;
+  const external = (surface !== 'none' && surface.external) || USUAL_EXTERNAL;
   for (const [shift, mode] of [
     [external, 'excluded'],
     [-external, 'included'],

@@ -1,5 +1,6 @@
 import { colourDifference } from '../colorimetry/index.js';
 import type { Warning } from '../core/index.js';
+import { describeRepetition, highestClaim } from '../evidence/internal.js';
 import { amountRatio } from './amounts.js';
 import { maximumOf, noAbsorption } from './criteria/absorption-maximum.js';
 import type { Choice } from './criteria/solution.js';
@@ -10,7 +11,8 @@ import { addedAbsorption, noteDarkerWhite } from './reduction/colorant-absorptio
 import { type Dilution, dilutedReflectances, labOf, noteNegativeMatch } from './reduction/dilution.js';
 import { absorptionsOf, type Side } from './reduction/side.js';
 import { findingOf } from './scatter/finding.js';
-import { type ReplicatedSides, scatterInterval } from './scatter/scatter-interval.js';
+import { type AbsorbingSides, scatterInterval } from './scatter/scatter-interval.js';
+import { statementOf } from './scatter/statement.js';
 import { noteSpecularMode } from './specular-mode.js';
 import type { ComparisonOptions } from './strength-options.js';
 import type { StrengthFigure } from './strength-result.js';
@@ -35,23 +37,25 @@ export interface Comparison {
  * @throws TintladderError what the K/S of a reading, the criterion and the amounts throw
  */
 export function compareReductions(
-  { reference, trial, white }: Sides,
+  given: Sides,
   bands: Bands,
   criterion: StrengthCriterion,
   { viewing, surface, amounts, repeatability, margin }: ComparisonOptions<unknown>,
 ): Comparison {
-  const nothing = new Float64Array(bands.count);
-  const absorptions: ReplicatedSides = {
-    reference: absorptionsOf(reference, surface, bands),
-    trial: absorptionsOf(trial, surface, bands),
-    white: white ? absorptionsOf(white, surface, bands) : { each: [], mean: nothing },
+  const absorbing = (side: Side) => ({ ...side, absorptions: absorptionsOf(side, surface, bands) });
+  const sides: AbsorbingSides = {
+    reference: absorbing(given.reference),
+    trial: absorbing(given.trial),
+    white: given.white && absorbing(given.white),
   };
+  const { reference, trial, white } = sides;
+  const whiteRatios = white?.absorptions.mean ?? new Float64Array(bands.count);
   const dilution: Dilution = {
     bands,
     surface,
-    white: absorptions.white.mean,
-    reference: addedAbsorption(absorptions.reference.mean, absorptions.white.mean),
-    trial: addedAbsorption(absorptions.trial.mean, absorptions.white.mean),
+    white: whiteRatios,
+    reference: addedAbsorption(reference.absorptions.mean, whiteRatios),
+    trial: addedAbsorption(trial.absorptions.mean, whiteRatios),
     measuredReference: reference.mean,
   };
   const strongest = maximumOf(dilution);
@@ -64,10 +68,15 @@ export function compareReductions(
   const matched = dilutedReflectances(dilution, factor);
   const referenceLab = labOf(bands, reference.mean);
   const residual = colourDifference(referenceLab, labOf(bands, matched));
-  const scatter = scatterInterval(criterion, dilution, { ...choice, near: factor }, absorptions, reference, {
-    percent,
-    repeatability,
-  });
+  const figures = { percent, repeatability };
+  const scatter = scatterInterval(criterion, dilution, { ...choice, near: factor }, sides, figures);
+  const { interval } = scatter;
+  const repetition = {
+    reference: describeRepetition(reference.read),
+    trial: describeRepetition(trial.read),
+    ...(white && { white: describeRepetition(white.read) }),
+  };
+  const claim = highestClaim([reference.read, trial.read]);
   const notes: Warning[] = [
     ...noteDarkerWhite(dilution.reference, bands, reference.name),
     ...noteDarkerWhite(dilution.trial, bands, trial.name),
@@ -78,6 +87,7 @@ export function compareReductions(
   ];
   return {
     figure: {
+      version: 1,
       percent,
       criterion,
       factor,
@@ -85,17 +95,15 @@ export function compareReductions(
       residual,
       ...(choice.tristimulus && { tristimulus: choice.tristimulus }),
       approximate: false,
-      ...(scatter.interval && { interval: scatter.interval }),
-      finding: findingOf(scatter.interval, margin),
+      ...(interval && { interval }),
+      finding: findingOf(interval, margin),
+      claim,
+      repetition,
+      statement: statementOf(percent, interval, claim, repetition),
       viewing,
-      ...(surface && { surface }),
+      surface,
       whiteSubtracted: white !== undefined,
       ...(amounts && { amounts }),
-      replicates: {
-        reference: reference.readings.length,
-        trial: trial.readings.length,
-        ...(white && { white: white.readings.length }),
-      },
       ...(roots && { roots }),
       warnings: notes,
     },

@@ -1,5 +1,6 @@
 import { type Lab, xyzFromLab } from '../colorimetry/index.js';
-import { asReadings } from '../core/internal.js';
+import type { Repeated } from '../evidence/index.js';
+import { readRepeated } from '../evidence/internal.js';
 import { assertCriterion, type StrengthCriterion } from './criteria/strength-criterion.js';
 import { type Bands, tristimulusBands } from './reduction/bands.js';
 import { labOf } from './reduction/dilution.js';
@@ -11,7 +12,7 @@ import type { StrengthFromLabResult } from './strength-result.js';
 /** Options of {@link relativeTintingStrengthFromLab}. */
 export interface StrengthFromLabOptions extends ComparisonOptions<Lab> {
   /** @default 'absorption-maximum' */
-  readonly criterion?: StrengthCriterion;
+  readonly criterion?: StrengthCriterion | undefined;
 }
 
 /**
@@ -22,30 +23,27 @@ export interface StrengthFromLabOptions extends ComparisonOptions<Lab> {
  * A broad band also holds light that the colorant hardly absorbs, so the figure is too close to 100 %, by an amount that
  * depends on hue and depth; `issues/0001-strength-from-lab.md` has the errors over simulated pigments.
  *
- * @param reference - CIELAB of one reading or of replicates under `viewing`
+ * @param reference - CIELAB under `viewing`, one reading or repeated ones: `{ weighing: [a, b, c] }`
  * @param trial - the same of the trial
- * @param options - viewing, and what is known of white, surface, amounts and scatter
+ * @param options - viewing, surface, and what is known of white, amounts and scatter
  * @returns strength in %, flagged `approximate`, with `tristimulus` naming the band where one was chosen
  * @throws TintladderError as `relativeTintingStrength`, naming X, Y or Z in the place of a wavelength; `not-finite`
  * @example
  * const reference = { L: 60, a: -10, b: -35 };
- * relativeTintingStrengthFromLab(reference, reference, { viewing: D65_10 }).percent // 100
+ * relativeTintingStrengthFromLab(reference, reference, { viewing: D65_10, surface: 'none' }).percent // 100
  * @see Kubelka & Munk (1931); the use of broad bands is common practice, no source
  */
 export function relativeTintingStrengthFromLab(
-  reference: Lab | readonly Lab[],
-  trial: Lab | readonly Lab[],
+  reference: Repeated<Lab>,
+  trial: Repeated<Lab>,
   options: StrengthFromLabOptions,
 ): StrengthFromLabResult {
   const { criterion = 'absorption-maximum', viewing, white } = options;
   assertCriterion(criterion);
   assertComparison(options);
   const bands = tristimulusBands(viewing);
-  const sideFrom = (name: string, given: Lab | readonly Lab[]) =>
-    sideOf(
-      name,
-      asReadings(given, name).map((lab) => reflectancesOf(lab, bands)),
-    );
+  const sideFrom = (name: string, given: Repeated<Lab>) =>
+    sideOf(name, readRepeated(given, name), ({ reading }) => reflectancesOf(reading, bands));
   const sides = {
     reference: sideFrom('reference', reference),
     trial: sideFrom('trial', trial),
@@ -54,6 +52,7 @@ export function relativeTintingStrengthFromLab(
   const { figure, matched, choice } = compareReductions(sides, bands, criterion, options);
   return {
     ...figure,
+    kind: 'strength-from-lab',
     ...(choice.band !== undefined && { tristimulus: (['X', 'Y', 'Z'] as const)[choice.band] }),
     approximate: true,
     matched: labOf(bands, matched),

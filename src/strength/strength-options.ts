@@ -1,6 +1,7 @@
 import type { Viewing } from '../colorimetry/index.js';
 import { TintladderError } from '../core/index.js';
-import type { Surface } from '../kubelka-munk/index.js';
+import type { Repeated } from '../evidence/index.js';
+import type { SurfaceCorrection } from '../kubelka-munk/index.js';
 import { assertSurface } from '../kubelka-munk/internal.js';
 import type { Amounts } from './amounts.js';
 
@@ -8,19 +9,19 @@ import type { Amounts } from './amounts.js';
 export interface ComparisonOptions<Colour> {
   /** Illuminant and observer. */
   readonly viewing: Viewing;
-  /** The white base without colorant, one reading or several; without it the white's own K/S counts as zero. */
-  readonly white?: Colour | readonly Colour[];
-  /** Surface correction; without it measured values are taken as internal ones. */
-  readonly surface?: Surface;
+  /** Surface correction, or `'none'` for readings that are taken as internal reflectance as they stand. */
+  readonly surface: SurfaceCorrection;
+  /** The white base without colorant, one reading or repeated ones; without it the white's own K/S counts as zero. */
+  readonly white?: Repeated<Colour> | undefined;
   /** Colorant and white in each reduction; without them both hold the same. */
-  readonly amounts?: Amounts;
+  readonly amounts?: Amounts | undefined;
   /**
    * Standard deviation, in %, of the strength that one reading of one film gives, from earlier work; used where a side has
    * one reading.
    */
-  readonly repeatability?: number;
+  readonly repeatability?: number | undefined;
   /** Largest difference from 100 %, in %, that counts as equal. */
-  readonly margin?: number;
+  readonly margin?: number | undefined;
 }
 
 /**
@@ -29,7 +30,7 @@ export interface ComparisonOptions<Colour> {
  * @throws TintladderError `invalid-option`
  */
 export function assertComparison({ surface, repeatability, margin }: ComparisonOptions<unknown>): void {
-  if (surface) assertSurface(surface);
+  assertSurface(surface, 'options.surface');
   for (const [name, value] of Object.entries({ repeatability, margin })) {
     if (value !== undefined && !(value > 0 && value < Infinity)) {
       const expected = 'a positive number of percent';

@@ -1,13 +1,16 @@
 import type { ColourDifference, Grid, Lab, Spectrum, Viewing } from '../colorimetry/index.js';
 import type { Warning } from '../core/index.js';
-import type { Surface } from '../kubelka-munk/index.js';
+import type { Claim } from '../evidence/index.js';
+import type { SurfaceCorrection } from '../kubelka-munk/index.js';
 import type { Amounts } from './amounts.js';
 import type { StrengthCriterion } from './criteria/strength-criterion.js';
 import type { StrengthFinding } from './scatter/finding.js';
+import type { StrengthRepetition } from './scatter/statement.js';
 import type { StrengthInterval } from './scatter/strength-interval.js';
 
 /** What every strength carries, from spectra or from Lab: the figure, how it was found and what it is worth. */
 export interface StrengthFigure {
+  readonly version: 1;
   /** Relative tinting strength of the trial, %: 100 is the reference. */
   readonly percent: number;
   readonly criterion: StrengthCriterion;
@@ -24,19 +27,37 @@ export interface StrengthFigure {
   /** Absent where nothing tells the scatter of the readings. */
   readonly interval?: StrengthInterval;
   readonly finding: StrengthFinding;
+  /** What the figure and its interval can speak of; no higher than what was made anew on both sides. */
+  readonly claim: Claim;
+  readonly repetition: StrengthRepetition;
+  /** The claim in words: `On this film: 104.2 % (95 % interval 103.5 to 104.9), 3 spots of one film on each side. ...` */
+  readonly statement: string;
   readonly viewing: Viewing;
-  readonly surface?: Surface;
+  readonly surface: SurfaceCorrection;
   readonly whiteSubtracted: boolean;
   readonly amounts?: Amounts;
-  /** Number of readings per side; `white` where a white base was given. */
-  readonly replicates: { readonly reference: number; readonly trial: number; readonly white?: number };
   /** Every factor found, where the criterion has more than one. */
   readonly roots?: readonly number[];
   readonly warnings: readonly Warning[];
 }
 
-/** Relative tinting strength from spectra. */
-export interface StrengthResult extends StrengthFigure {
+/** What a criterion names beside the strength: the absorption maximum its wavelength in nm, the tristimulus criteria their value. */
+export type StrengthPlace<Criterion extends StrengthCriterion> = [Criterion] extends ['absorption-maximum']
+  ? { readonly wavelength: number }
+  : [Criterion] extends ['tristimulus-y']
+    ? { readonly tristimulus: 'Y' }
+    : [Criterion] extends ['lowest-tristimulus']
+      ? { readonly tristimulus: 'X' | 'Y' | 'Z' }
+      : unknown;
+
+/** Relative tinting strength from spectra, by a criterion that may be known to the compiler. */
+export type StrengthResult<Criterion extends StrengthCriterion = StrengthCriterion> = SpectralStrength & {
+  readonly criterion: Criterion;
+} & StrengthPlace<Criterion>;
+
+interface SpectralStrength extends StrengthFigure {
+  readonly kind: 'strength';
+  readonly approximate: false;
   /** The trial matched at `factor`, as it would be measured. */
   readonly matched: Spectrum;
   /** Absorption maximum of the reference, nm, for the criterion that uses it. */
@@ -46,6 +67,7 @@ export interface StrengthResult extends StrengthFigure {
 
 /** Relative tinting strength from Lab values alone. */
 export interface StrengthFromLabResult extends StrengthFigure {
+  readonly kind: 'strength-from-lab';
   readonly approximate: true;
   /** The trial matched at `factor`. */
   readonly matched: Lab;

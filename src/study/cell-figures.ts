@@ -62,13 +62,13 @@ export function suppliedFigures({ supplied = [] }: StudyPackage, paint?: string)
 
 function strengthFigure(
   quantity: 'strength' | 'strength-after-storage',
-  { percent, interval, criterion, replicates }: StrengthSummary,
+  { percent, interval, criterion, repetition }: StrengthSummary,
 ): Figure {
   return computedFigure(quantity, {
     value: percent,
     interval,
     standardDeviation:
-      interval && interval.standardDeviation / Math.sqrt(1 / replicates.reference + 1 / replicates.trial),
+      interval && interval.standardDeviation / Math.sqrt(1 / repetition.reference.count + 1 / repetition.trial.count),
     method: `${criterion}, ${interval ? `interval from ${interval.basis}` : 'no interval: one reading a side'}`,
   });
 }

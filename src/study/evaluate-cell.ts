@@ -1,5 +1,6 @@
 import { labFromSpectrum, meanSpectrum, type Spectrum } from '../colorimetry/index.js';
 import { assessRubOut } from '../rubout/index.js';
+import { spotsOf } from '../rubout/internal.js';
 import {
   compareStrengthCriteria,
   relativeTintingStrength,
@@ -29,12 +30,14 @@ export function evaluateCell(study: Study, { item, paint, own, reference, white 
   const options: StrengthOptions = {
     criterion,
     viewing,
-    surface,
-    white: white.length > 0 ? white : undefined,
+    surface: surface ?? 'none',
+    white: white.length > 0 ? spotsOf(white) : undefined,
     repeatability: repeatability?.strength,
   };
   const means = meansOf(own, reference, white);
-  const found = isReference ? undefined : relativeTintingStrength(reference.unrubbed, own.unrubbed, options);
+  const found = isReference
+    ? undefined
+    : relativeTintingStrength(spotsOf(reference.unrubbed), spotsOf(own.unrubbed), options);
   // the other criteria are there to be seen side by side; their intervals would cost most of the time and tell nothing new
   const compared = isReference ? undefined : compareStrengthCriteria(means.reference, means.unrubbed, options);
   const rubOut = rubOutOf(study, own.unrubbed, own.rubbed, white);
@@ -114,7 +117,9 @@ function storageOf(
   white: readonly Spectrum[],
 ): StorageResult | undefined {
   if (own.storedUnrubbed.length === 0) return undefined;
-  const strength = withoutSpectrum(relativeTintingStrength(own.unrubbed, own.storedUnrubbed, options));
+  const strength = withoutSpectrum(
+    relativeTintingStrength(spotsOf(own.unrubbed), spotsOf(own.storedUnrubbed), options),
+  );
   return { strength, rubOut: rubOutOf(study, own.storedUnrubbed, own.storedRubbed, white) };
 }
 

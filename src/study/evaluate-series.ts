@@ -1,5 +1,6 @@
 import { meanSpectrum } from '../colorimetry/index.js';
 import { TintladderError } from '../core/index.js';
+import { spotsOf } from '../rubout/internal.js';
 import { relativeTintingStrength, type StrengthOptions } from '../strength/index.js';
 import type { Figure } from './figure.js';
 import { judgeFigures, outcomeOf } from './judge-figures.js';
@@ -89,8 +90,8 @@ function pointsOf(study: Study, groups: ReadingGroups, item: StudyPackage, paint
   const options: StrengthOptions = {
     criterion: study.strengthCriterion,
     viewing: study.viewing,
-    surface: study.surface,
-    white: white.length > 0 ? white : undefined,
+    surface: study.surface ?? 'none',
+    white: white.length > 0 ? spotsOf(white) : undefined,
   };
   const against = meanSpectrum(full);
   return own

@@ -110,10 +110,10 @@ async function droppedFile(page, check) {
   await checkLayout(page, check);
   await page.locator('label', { hasText: 'WB A unrubbed 3' }).locator('input[name="trial"]').uncheck();
   check('trial readings', await page.locator('tr[data-role="trial"] td').first().textContent(), '2');
-  const expected = compareStrengthCriteria(named('WB R unrubbed'), named('WB A unrubbed').slice(0, 2), {
+  const expected = compareStrengthCriteria(spots(named('WB R unrubbed')), spots(named('WB A unrubbed').slice(0, 2)), {
     viewing: D65_10,
     surface: SURFACE,
-    white: named('WB white'),
+    white: spots(named('WB white')),
   });
   check('two replicates', await criteriaOf(page), expected.results.map(rowOf));
   await page.selectOption('#criterion', 'tristimulus-y');
@@ -184,8 +184,9 @@ async function publishedChecks(page, check) {
 
 /** Every criterion, the answer and both rub-outs as the page writes them, against Node. */
 async function checkNumbers(page, check, reference, trial, white) {
-  const options = { viewing: D65_10, surface: SURFACE, white: named(white) };
-  const { results } = compareStrengthCriteria(named(`${reference} unrubbed`), named(`${trial} unrubbed`), options);
+  const options = { viewing: D65_10, surface: SURFACE, white: spots(named(white)) };
+  const [first, second] = [reference, trial].map((id) => spots(named(`${id} unrubbed`)));
+  const { results } = compareStrengthCriteria(first, second, options);
   await page.locator('#answer').waitFor();
   check('criteria', await criteriaOf(page), results.map(rowOf));
   const [{ percent, interval, residual }] = results;
@@ -201,7 +202,10 @@ async function checkNumbers(page, check, reference, trial, white) {
     ['reference', reference],
     ['trial', trial],
   ]) {
-    const { outcome, evidence, next } = assessRubOut(named(`${start} unrubbed`), named(`${start} rubbed`), options);
+    const { outcome, evidence, next } = assessRubOut(named(`${start} unrubbed`), named(`${start} rubbed`), {
+      ...options,
+      white: named(white),
+    });
     const article = page.locator(`[data-rub-out="${role}"]`);
     check(`${role} outcome`, await article.locator('.outcome').textContent(), outcome);
     check(
@@ -293,4 +297,9 @@ function serve(folder) {
     }
   });
   return new Promise((resolve) => listener.listen(0, '127.0.0.1', () => resolve(listener)));
+}
+
+/** What the page takes an area's readings for unless told otherwise. */
+function spots(spectra) {
+  return { spot: spectra };
 }

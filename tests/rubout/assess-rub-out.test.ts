@@ -298,7 +298,7 @@ describe('bad input', () => {
     ],
     [
       'invalid-option',
-      'surface.external',
+      'options.surface.external',
       () => assessRubOut(tint(1), tint(1), { viewing, surface: { external: 2, internal: 0.6, specular: 'included' } }),
     ],
     [

@@ -13,7 +13,13 @@ describe('amounts', () => {
     const reference = reduction(blue, 10 * perWhite(amounts.reference));
     const trial = reduction(blue, 0.5 * 10 * perWhite(amounts.trial));
     for (const criterion of STRENGTH_CRITERIA) {
-      const result = relativeTintingStrength(reference, trial, { criterion, viewing: D65_10, white, amounts });
+      const result = relativeTintingStrength(reference, trial, {
+        criterion,
+        viewing: D65_10,
+        surface: 'none',
+        white,
+        amounts,
+      });
       expect(result.percent).toBeCloseTo(50, 5);
     }
   });
@@ -29,7 +35,12 @@ describe('amounts', () => {
     const wrong = { ...amounts, [side]: { ...amounts[side], [part]: received } };
     const spectrum = reduction(blue, 1);
     expect(() =>
-      relativeTintingStrength(spectrum, spectrum, { criterion: 'tristimulus-y', viewing: D65_10, amounts: wrong }),
+      relativeTintingStrength(spectrum, spectrum, {
+        criterion: 'tristimulus-y',
+        viewing: D65_10,
+        surface: 'none',
+        amounts: wrong,
+      }),
     ).toThrow(expect.objectContaining({ code: 'invalid-option', path: `options.amounts.${side}.${part}`, received }));
   });
 });

@@ -6,7 +6,7 @@ import { bell, COLORANTS, type Curve, reduction } from './simulated-reductions.j
 const blue = COLORANTS.blue;
 const white = reduction(blue, 0);
 const reference = reduction(blue, 1);
-const options = { viewing: D65_10, white };
+const options = { viewing: D65_10, surface: 'none', white } as const;
 
 describe('only strength changed', () => {
   const comparison = compareStrengthCriteria(reference, reduction(blue, 1.3), options);

@@ -11,7 +11,7 @@ export const flatBands = (value: number) => new Float64Array(BANDS.count).fill(v
 /** A grey in a white without absorption: factors from a thousandth to a thousand. */
 export const GREY: Dilution = {
   bands: BANDS,
-  surface: undefined,
+  surface: 'none',
   white: flatBands(0),
   reference: flatBands(0.5),
   trial: flatBands(0.5),

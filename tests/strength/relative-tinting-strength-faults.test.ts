@@ -29,7 +29,9 @@ describe('readings that have no K/S', () => {
   });
 
   test('in one of several readings, with its number', () => {
-    expect(() => strengthOf(reference, [trial, withOne(0)])).toThrow(fault('zero-reflectance', 'trial[1] at 430 nm'));
+    expect(() => strengthOf(reference, { spot: [trial, withOne(0)] })).toThrow(
+      fault('zero-reflectance', 'trial.spot[1] at 430 nm'),
+    );
   });
 
   test('at or below the surface reflection', () => {
@@ -52,8 +54,11 @@ describe('what belongs together', () => {
 
   test.each([
     ['trial', () => strengthOf(reference, shorter)],
-    ['trial[1]', () => strengthOf(reference, [trial, shorter])],
-    ['reference[1]', () => strengthOf([reference, shorter], trial)],
+    ['trial.spot[1]', () => strengthOf(reference, { spot: [trial, shorter] })],
+    [
+      'reference.weighing[1].spot[1]',
+      () => strengthOf({ weighing: [reference, { spot: [reference, shorter] }] }, trial),
+    ],
     ['white', () => strengthOf(reference, trial, { white: shorter })],
     ['readings[1]', () => meanSpectrum([reference, shorter])],
   ])('%s on another grid is refused', (path, run) => {
@@ -61,9 +66,9 @@ describe('what belongs together', () => {
   });
 
   test.each([
-    ['reference', () => strengthOf([], trial)],
-    ['trial', () => strengthOf(reference, [])],
-    ['white', () => strengthOf(reference, trial, { white: [] })],
+    ['reference.spot', () => strengthOf({ spot: [] }, trial)],
+    ['trial.weighing', () => strengthOf(reference, { weighing: [] })],
+    ['white.spot', () => strengthOf(reference, trial, { white: { spot: [] } })],
     ['readings', () => meanSpectrum([])],
   ])('an empty %s is refused', (path, run) => {
     expect(run).toThrow(fault('empty', path));

@@ -16,7 +16,11 @@ describe('notes', () => {
     const spike = (wavelength: number) => (wavelength === 560 ? 0.35 : 0);
     const reference = reduction(COLORANTS.blue, 1);
     const trial = reduction(COLORANTS.blue, 1, { shift: spike });
-    const { warnings } = relativeTintingStrength(reference, trial, { criterion: 'tristimulus-y', viewing: D65_10 });
+    const { warnings } = relativeTintingStrength(reference, trial, {
+      criterion: 'tristimulus-y',
+      viewing: D65_10,
+      surface: 'none',
+    });
     expect(warnings).toContainEqual(expect.objectContaining({ code: 'narrow-features', path: 'trial at 560 nm' }));
   });
 

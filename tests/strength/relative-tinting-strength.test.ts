@@ -26,8 +26,13 @@ const SEED = 20262;
 
 describe('only strength changed, no noise: every criterion gives it back', () => {
   const cases = Object.keys(COLORANTS).flatMap((name) =>
-    [undefined, PAINT_SURFACE, { ...PAINT_SURFACE, specular: 'excluded' as const }].flatMap((surface) =>
-      [D65_10, A_2].map((viewing) => ({ name, surface, viewing, mode: surface?.specular ?? 'none' })),
+    (['none', PAINT_SURFACE, { ...PAINT_SURFACE, specular: 'excluded' }] as const).flatMap((surface) =>
+      [D65_10, A_2].map((viewing) => ({
+        name,
+        surface,
+        viewing,
+        mode: surface === 'none' ? surface : surface.specular,
+      })),
     ),
   );
 
@@ -162,7 +167,7 @@ describe('a trial of another shade: each criterion solves its own equation', () 
 });
 
 test('the band edge of a rutile white never is the absorption maximum', () => {
-  const options = { criterion: 'absorption-maximum', viewing: D65_10 } as const;
+  const options = { criterion: 'absorption-maximum', viewing: D65_10, surface: 'none' } as const;
   const [reference, trial] = [1, 1.1].map((amount) => reduction(COLORANTS.red, amount));
   expect(Math.min(...reference.values)).toBe(reference.values[0]);
   expect(relativeTintingStrength(reference, trial, options).wavelength).toBe(520);
@@ -172,7 +177,7 @@ test('swapping reference and trial inverts the figure where the same thing is lo
   const white = reduction(COLORANTS.green, 0);
   const [one, other] = [1, 1.3].map((amount) => reduction(COLORANTS.green, amount));
   for (const criterion of STRENGTH_CRITERIA) {
-    const options = { criterion, viewing: D65_10, white };
+    const options = { criterion, viewing: D65_10, surface: 'none', white } as const;
     const there = relativeTintingStrength(one, other, options).percent;
     const back = relativeTintingStrength(other, one, options).percent;
     expect((there * back) / 1e4).toBeCloseTo(1, 6);
@@ -183,7 +188,12 @@ test('inputs are left alone', () => {
   const [reference, trial, white] = [1, 1.3, 0].map((amount) => reduction(COLORANTS.red, amount));
   const before = [reference, trial, white].map(({ values }) => Array.from(values));
   for (const criterion of STRENGTH_CRITERIA) {
-    relativeTintingStrength([reference, reference], trial, { criterion, viewing: D65_10, white });
+    relativeTintingStrength({ weighing: [reference, reference] }, trial, {
+      criterion,
+      viewing: D65_10,
+      surface: 'none',
+      white,
+    });
   }
   expect([reference, trial, white].map(({ values }) => Array.from(values))).toEqual(before);
 });

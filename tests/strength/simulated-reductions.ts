@@ -1,5 +1,10 @@
 import { createSpectrum, type Grid, type Spectrum } from '../../src/colorimetry/index.js';
-import { measuredReflectance, reflectanceFromKOverS, type Surface } from '../../src/strength/index.js';
+import {
+  measuredReflectance,
+  reflectanceFromKOverS,
+  type Surface,
+  type SurfaceCorrection,
+} from '../../src/strength/index.js';
 
 // Invented colorants: K/S that one amount adds to the white base, as a bell over wavelength (nm) on a flat ground.
 
@@ -29,12 +34,12 @@ export function reduction(
   colorant: Curve,
   amount: number,
   {
-    surface,
+    surface = 'none',
     white = RUTILE,
     grid = GRID,
     shift = () => 0,
   }: {
-    surface?: Surface;
+    surface?: SurfaceCorrection;
     white?: Curve;
     grid?: Grid;
     /** Added to the measured reflectance: noise, or a reading in the other specular mode. */
@@ -45,7 +50,7 @@ export function reduction(
   const values = Array.from({ length: count }, (_, i) => {
     const wavelength = start + i * step;
     const internal = reflectanceFromKOverS(white(wavelength) + amount * colorant(wavelength));
-    return (surface ? measuredReflectance(internal, surface) : internal) + shift(wavelength);
+    return measuredReflectance(internal, surface) + shift(wavelength);
   });
   return createSpectrum({ start, step, values, scale: 'fraction' });
 }

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { D65_10, type Lab, labFromSpectrum, labFromXyz, whitePoint } from '../../src/colorimetry/index.js';
+import type { Repeated } from '../../src/evidence/index.js';
 import {
   kOverS,
   relativeTintingStrengthFromLab,
@@ -26,7 +27,7 @@ describe('three broad bands, by hand', () => {
   const added = (side: 0 | 1) => bands.map((band) => q(band[side], band[2]));
 
   test('the absorption maximum is the band of the largest added K/S', () => {
-    const result = relativeTintingStrengthFromLab(reference, trial, { viewing: D65_10, white });
+    const result = relativeTintingStrengthFromLab(reference, trial, { viewing: D65_10, surface: 'none', white });
     expect(result.percent).toBeCloseTo((100 * added(1)[0]) / added(0)[0], 9);
     expect(result).toMatchObject({ approximate: true, criterion: 'absorption-maximum', tristimulus: 'X' });
     // X is the first band, but no end of a range beyond which the maximum might lie
@@ -35,14 +36,14 @@ describe('three broad bands, by hand', () => {
 
   test('the Kubelka-Munk sum runs over the three bands', () => {
     const sum = (values: readonly number[]) => values.reduce((total, value) => total + value, 0);
-    const options = { viewing: D65_10, white, criterion: 'kubelka-munk-sum' } as const;
+    const options = { viewing: D65_10, surface: 'none', white, criterion: 'kubelka-munk-sum' } as const;
     const { percent } = relativeTintingStrengthFromLab(reference, trial, options);
     expect(percent).toBeCloseTo((100 * sum(added(1))) / sum(added(0)), 9);
   });
 
   test('tristimulus Y is equal after matching, as the lowest one is', () => {
     const by = (criterion: StrengthCriterion) =>
-      relativeTintingStrengthFromLab(reference, trial, { viewing: D65_10, white, criterion });
+      relativeTintingStrengthFromLab(reference, trial, { viewing: D65_10, surface: 'none', white, criterion });
     expect(by('tristimulus-y').matched.L).toBeCloseTo(reference.L, 9);
     expect(by('tristimulus-y').tristimulus).toBe('Y');
     expect(by('lowest-tristimulus').tristimulus).toBe('X');
@@ -73,11 +74,11 @@ describe('of simulated pigments', () => {
   });
 
   test('replicates and amounts count as they do for spectra', () => {
-    const films = (factor: number) => [0.99, 1, 1.01].map((amount) => lab('red', factor * amount));
-    const options = { viewing: D65_10, surface, white: [lab('red', 0)] };
+    const films = (factor: number) => ({ weighing: [0.99, 1, 1.01].map((amount) => lab('red', factor * amount)) });
+    const options = { viewing: D65_10, surface, white: lab('red', 0) };
     const result = relativeTintingStrengthFromLab(films(1), films(1.2), options);
     expect(result.interval).toMatchObject({ basis: 'replicates', level: 0.95 });
-    expect(result.replicates).toEqual({ reference: 3, trial: 3, white: 1 });
+    expect(result.repetition).toMatchObject({ reference: { count: 3 }, trial: { count: 3 }, white: { count: 1 } });
     expect(result.finding).toBe('stronger');
     const amounts = { reference: { colorant: 1, white: 10 }, trial: { colorant: 2, white: 10 } };
     expect(relativeTintingStrengthFromLab(films(1), films(1.2), { ...options, amounts }).percent).toBeCloseTo(
@@ -89,8 +90,8 @@ describe('of simulated pigments', () => {
 
 describe('refused', () => {
   const good: Lab = { L: 60, a: 5, b: 5 };
-  const run = (trial: Lab | Lab[], options = {}) =>
-    relativeTintingStrengthFromLab(good, trial, { viewing: D65_10, ...options });
+  const run = (trial: Repeated<Lab>, options = {}) =>
+    relativeTintingStrengthFromLab(good, trial, { viewing: D65_10, surface: 'none', ...options });
 
   test.each([
     ['black', { L: 0, a: 0, b: 0 }, 'zero-reflectance', 'trial at X'],
@@ -103,12 +104,12 @@ describe('refused', () => {
   });
 
   test('an empty side, an unknown criterion, a wrong surface', () => {
-    expect(() => run([])).toThrow(expect.objectContaining({ code: 'empty', path: 'trial' }));
+    expect(() => run({ spot: [] })).toThrow(expect.objectContaining({ code: 'empty', path: 'trial.spot' }));
     expect(() => run(good, { criterion: 'depth' })).toThrow(
       expect.objectContaining({ code: 'invalid-option', path: 'options.criterion' }),
     );
     expect(() => run(good, { surface: { ...PAINT_SURFACE, internal: 1 } })).toThrow(
-      expect.objectContaining({ code: 'invalid-option', path: 'surface.internal' }),
+      expect.objectContaining({ code: 'invalid-option', path: 'options.surface.internal' }),
     );
   });
 });

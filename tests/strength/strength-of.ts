@@ -1,11 +1,19 @@
 import { createSpectrum, D65_10, type Spectrum } from '../../src/colorimetry/index.js';
+import type { Repeated } from '../../src/evidence/index.js';
 import { relativeTintingStrength, type StrengthOptions } from '../../src/strength/index.js';
 
-export type Side = Spectrum | readonly Spectrum[];
-
-/** Strength by the absorption maximum under D65/10°, unless told otherwise. */
-export const strengthOf = (reference: Side, trial: Side, options: Partial<StrengthOptions> = {}) =>
-  relativeTintingStrength(reference, trial, { criterion: 'absorption-maximum', viewing: D65_10, ...options });
+/** Strength by the absorption maximum under D65/10° without surface correction, unless told otherwise. */
+export const strengthOf = (
+  reference: Repeated<Spectrum>,
+  trial: Repeated<Spectrum>,
+  options: Partial<StrengthOptions> = {},
+) =>
+  relativeTintingStrength(reference, trial, {
+    criterion: 'absorption-maximum',
+    viewing: D65_10,
+    surface: 'none',
+    ...options,
+  });
 
 export const codesOf = (...parameters: Parameters<typeof strengthOf>) =>
   strengthOf(...parameters).warnings.map(({ code }) => code);

@@ -11,7 +11,7 @@ describe('options', () => {
     [{ criterion: 'depth' as StrengthCriterion }, 'options.criterion'],
     [{ repeatability: 0 }, 'options.repeatability'],
     [{ margin: -1 }, 'options.margin'],
-    [{ surface: { ...PAINT_SURFACE, external: 2 } }, 'surface.external'],
+    [{ surface: { ...PAINT_SURFACE, external: 2 } }, 'options.surface.external'],
   ])('%o is refused', (options: Partial<StrengthOptions>, path) => {
     expect(() => strengthOf(reference, trial, options)).toThrow(fault('invalid-option', path));
   });

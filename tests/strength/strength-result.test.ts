@@ -11,27 +11,36 @@ describe('the method travels with the figure', () => {
   const [reference, trial, white] = [1, 1.2, 0].map((amount) => reduction(blue, amount));
 
   test('with what was given', () => {
-    const result = relativeTintingStrength([reference, reference], trial, {
+    const result = relativeTintingStrength({ weighing: [reference, reference] }, trial, {
       criterion: 'absorption-maximum',
       viewing: D65_10,
-      white: [white, white, white],
+      surface: 'none',
+      white: { spot: [white, white, white] },
       amounts: { reference: { colorant: 1, white: 10 }, trial: { colorant: 1, white: 10 } },
     });
     expect(result).toMatchObject({
       criterion: 'absorption-maximum',
       approximate: false,
       viewing: D65_10,
+      surface: 'none',
       whiteSubtracted: true,
       amounts: { reference: { colorant: 1, white: 10 }, trial: { colorant: 1, white: 10 } },
       grid: GRID,
-      replicates: { reference: 2, trial: 1, white: 3 },
+      repetition: {
+        reference: { top: 'weighing', count: 2, noun: '2 weigh-ups' },
+        trial: { count: 1, noun: 'one reading' },
+        white: { top: 'spot', count: 3, noun: '3 spots of one film' },
+      },
     });
-    expect(result).not.toHaveProperty('surface');
     expect(result).not.toHaveProperty('tristimulus');
   });
 
-  test('without white the reduction alone counts, and no surface stays absent', () => {
-    const result = relativeTintingStrength(reference, trial, { criterion: 'kubelka-munk-sum', viewing: D65_10 });
+  test('without white the reduction alone counts', () => {
+    const result = relativeTintingStrength(reference, trial, {
+      criterion: 'kubelka-munk-sum',
+      viewing: D65_10,
+      surface: 'none',
+    });
     expect(result.whiteSubtracted).toBe(false);
     // The white's own K/S on both sides draws the figure towards 100.
     expect(result.percent).toBeGreaterThan(115);
@@ -40,16 +49,19 @@ describe('the method travels with the figure', () => {
 });
 
 describe('a result', () => {
-  test('carries surface, white and amounts only where they were stated', () => {
+  test('carries white and amounts only where they were stated', () => {
     const bare = strengthOf(flat(0.3), flat(0.25));
-    for (const field of ['surface', 'amounts', 'interval', 'tristimulus', 'roots']) {
+    for (const field of ['amounts', 'interval', 'tristimulus', 'roots']) {
       expect(Object.keys(bare)).not.toContain(field);
     }
-    expect(bare).toMatchObject({ whiteSubtracted: false, replicates: { reference: 1, trial: 1 } });
-    expect(Object.keys(bare.replicates)).not.toContain('white');
-    const full = strengthOf(flat(0.3), flat(0.25), { surface: PAINT_SURFACE, white: [flat(0.9), flat(0.91)] });
+    expect(bare).toMatchObject({ whiteSubtracted: false, surface: 'none', repetition: { reference: { count: 1 } } });
+    expect(Object.keys(bare.repetition)).not.toContain('white');
+    const full = strengthOf(flat(0.3), flat(0.25), {
+      surface: PAINT_SURFACE,
+      white: { drawdown: [flat(0.9), flat(0.91)] },
+    });
     expect(full.surface).toEqual(PAINT_SURFACE);
-    expect(full.replicates).toEqual({ reference: 1, trial: 1, white: 2 });
+    expect(full.repetition.white).toMatchObject({ top: 'drawdown', count: 2 });
   });
 
   test('names its wavelength only by the criterion that has one', () => {
@@ -67,4 +79,28 @@ describe('a result', () => {
     const result = strengthOf(reduction(curve, 1), reduction(curve, 1.2), { white, criterion: 'lowest-tristimulus' });
     expect(result.tristimulus).toBe(name);
   });
+});
+
+test('what the criterion names is known to the compiler where the criterion is', () => {
+  const [one, other] = [1, 1.2].map((amount) => reduction(COLORANTS.blue, amount));
+  const options = { viewing: D65_10, surface: 'none', white } as const;
+  const maximum = relativeTintingStrength(one, other, { ...options, criterion: 'absorption-maximum' });
+  const wavelength: number = maximum.wavelength;
+  const byY = relativeTintingStrength(one, other, { ...options, criterion: 'tristimulus-y' });
+  const tristimulus: 'Y' = byY.tristimulus;
+  expect([wavelength, tristimulus]).toEqual([610, 'Y']);
+  // @ts-expect-error a criterion that is any of six promises no wavelength
+  const perhaps: number = strengthOf(one, other).wavelength;
+  expect(perhaps).toBe(610);
+});
+
+test('a bare list is refused: what was repeated is stated', () => {
+  // @ts-expect-error the compiler refuses it too
+  expect(() => strengthOf([flat(0.3), flat(0.31)], flat(0.25))).toThrow(
+    expect.objectContaining({ code: 'repetition-unstated', path: 'reference' }),
+  );
+});
+
+test('every result names its kind and version', () => {
+  expect(strengthOf(flat(0.3), flat(0.25))).toMatchObject({ kind: 'strength', version: 1 });
 });

@@ -19,8 +19,8 @@ function noteSide(dilution: Dilution, side: 'reference' | 'trial', band: number)
   const { bands, surface, white } = dilution;
   const added = dilution[side][band];
   const reflectance = opaqueReflectance(white[band] + added);
-  const measured = surface ? measuredOf(reflectance, surface) : reflectance;
-  const change = surface ? internalOf(measured + STEP, surface) - reflectance : STEP;
+  const measured = measuredOf(reflectance, surface);
+  const change = internalOf(measured + STEP, surface) - reflectance;
   const effect = (((1 - reflectance ** 2) / (2 * reflectance ** 2)) * change) / added;
   if (!(effect > LARGEST_EFFECT)) return [];
   const dark = reflectance < 0.5;

@@ -1,27 +1,32 @@
 import type { Warning } from '../../core/index.js';
-import type { Surface } from '../../kubelka-munk/index.js';
+import type { SurfaceCorrection } from '../../kubelka-munk/index.js';
 import { internalOf, noInternalReflectance, ratioOf, unusable } from '../../kubelka-munk/internal.js';
 import { type Bands, listBands } from './bands.js';
 
 /**
- * K/S of a reading, band by band, corrected for the surface where one is given.
+ * K/S of a reading, band by band, corrected for the surface.
  *
  * @param path - what messages call the reading: `trial[1]`
  * @throws TintladderError `zero-reflectance`, `no-internal-reflectance` or `reflectance-out-of-range` naming the band
  */
 export function absorptionOf(
   reflectances: Float64Array,
-  surface: Surface | undefined,
+  surface: SurfaceCorrection,
   bands: Bands,
   path: string,
 ): Float64Array {
   return reflectances.map((measured, band) => {
-    const internal = surface ? internalOf(measured, surface) : measured;
+    const internal = internalOf(measured, surface);
     if (internal > 0 && internal <= 1) return ratioOf(internal);
     const at = `${path} at ${bands.nameOf(band)}`;
-    if (surface?.specular === 'included' && internal <= 0) throw noInternalReflectance(measured, surface, at);
+    if (surface !== 'none' && surface.specular === 'included' && internal <= 0)
+      throw noInternalReflectance(measured, surface, at);
     const hint = 'Is the reading calibrated, free of fluorescence, and in the stated specular mode?';
-    throw unusable(internal, surface ? `${at}, corrected for the surface` : at, internal > 1 ? hint : undefined);
+    throw unusable(
+      internal,
+      surface === 'none' ? at : `${at}, corrected for the surface`,
+      internal > 1 ? hint : undefined,
+    );
   });
 }
 

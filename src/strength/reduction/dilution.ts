@@ -1,6 +1,6 @@
 import { type Lab, labFromXyz, type Xyz } from '../../colorimetry/index.js';
 import { TintladderError, type Warning } from '../../core/index.js';
-import type { Surface } from '../../kubelka-munk/index.js';
+import type { SurfaceCorrection } from '../../kubelka-munk/index.js';
 import { measuredOf, opaqueReflectance } from '../../kubelka-munk/internal.js';
 import { type Bands, listBands, tristimulusOf } from './bands.js';
 
@@ -10,7 +10,7 @@ import { type Bands, listBands, tristimulusOf } from './bands.js';
  */
 export interface Dilution {
   readonly bands: Bands;
-  readonly surface: Surface | undefined;
+  readonly surface: SurfaceCorrection;
   /** K/S of the white base; zero where no white was read. */
   readonly white: Float64Array;
   /** K/S that the colorant adds in the reference and in the trial. */
@@ -59,8 +59,7 @@ export function dilutedLab(dilution: Dilution, factor: number): Lab {
 }
 
 function dilutedReflectance({ surface, white, trial }: Dilution, factor: number, band: number): number {
-  const internal = opaqueReflectance(Math.max(white[band] + factor * trial[band], 0));
-  return surface ? measuredOf(internal, surface) : internal;
+  return measuredOf(opaqueReflectance(Math.max(white[band] + factor * trial[band], 0)), surface);
 }
 
 /** CIELAB of the bands' reflectances. */

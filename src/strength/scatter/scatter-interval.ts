@@ -4,29 +4,30 @@ import { solveCriterion } from '../criteria/solve.js';
 import type { StrengthCriterion } from '../criteria/strength-criterion.js';
 import { addedAbsorption } from '../reduction/colorant-absorption.js';
 import type { Dilution } from '../reduction/dilution.js';
-import type { Side } from '../reduction/side.js';
+import type { Absorptions, Side } from '../reduction/side.js';
 import {
   intervalFromRepeatability,
   intervalFromReplicates,
-  type ReplicateLogs,
+  type SideLogs,
   type StrengthInterval,
 } from './strength-interval.js';
+import { topUnitMeans } from './top-units.js';
 
-/** K/S of the mean and of each reading of every side. */
-export interface ReplicatedSides {
-  readonly reference: Absorptions;
-  readonly trial: Absorptions;
-  readonly white: Absorptions;
+/** A side with the K/S of its mean and of each of its readings. */
+export interface AbsorbingSide extends Side {
+  readonly absorptions: Absorptions;
 }
 
-interface Absorptions {
-  readonly each: readonly Float64Array[];
-  readonly mean: Float64Array;
+/** All sides of a comparison. */
+export interface AbsorbingSides {
+  readonly reference: AbsorbingSide;
+  readonly trial: AbsorbingSide;
+  readonly white: AbsorbingSide | undefined;
 }
 
 /**
- * The interval of a strength from its replicates where both sides have them, otherwise from the stated repeatability, otherwise
- * from the one side that has replicates.
+ * The interval of a strength from its top units where both sides have them, otherwise from the stated repeatability, otherwise
+ * from the one side that has several.
  *
  * A single reading's figure is the strength with this one reading in the place of its side's mean, by the same criterion at
  * the same wavelength or tristimulus value. So scatter that is common to all wavelengths of a film, which is most of it,
@@ -36,57 +37,67 @@ export function scatterInterval(
   criterion: StrengthCriterion,
   means: Dilution,
   choice: Choice,
-  sides: ReplicatedSides,
-  reference: Side,
+  sides: AbsorbingSides,
   { percent, repeatability }: { percent: number; repeatability: number | undefined },
 ): { interval?: StrengthInterval; warnings: readonly Warning[] } {
-  const counts = [sides.reference.each.length, sides.trial.each.length];
-  const single = counts.some((count) => count === 1);
+  const { reference, trial } = sides;
+  const repeated = [reference, trial].map(({ read }) => read.top >= 0);
+  const single = repeated.includes(false);
   if (single && repeatability !== undefined) {
+    const counts = [reference, trial].map(({ read }) => read.readings.length);
     return { interval: intervalFromRepeatability(percent, repeatability, counts), warnings: [] };
   }
-  if (counts.every((count) => count === 1)) return { warnings: [] };
-  let logs: { reference: ReplicateLogs; trial: ReplicateLogs; white: ReplicateLogs };
+  if (!repeated.includes(true)) return { warnings: [] };
+  let logs: SideLogs;
   try {
-    const logOf = (dilution: Dilution) => -Math.log(solveCriterion(criterion, dilution, choice).factor);
-    logs = {
-      reference: sides.reference.each.map((ratios, i) =>
-        logOf({
-          ...means,
-          reference: addedAbsorption(ratios, means.white),
-          measuredReference: reference.readings[i],
-        }),
-      ),
-      trial: sides.trial.each.map((ratios) => logOf({ ...means, trial: addedAbsorption(ratios, means.white) })),
-      white: sides.white.each.map((white) =>
-        logOf({
-          ...means,
-          white,
-          reference: addedAbsorption(sides.reference.mean, white),
-          trial: addedAbsorption(sides.trial.mean, white),
-        }),
-      ),
-    };
+    logs = unitLogs(criterion, means, choice, sides);
   } catch (error) {
     if (!(error instanceof TintladderError)) throw error;
-    const message = `There is no interval, since one of the replicates alone has no strength: ${error.message}`;
+    const message = `There is no interval, since one of the readings alone has no strength: ${error.message}`;
     return { warnings: [{ code: 'no-interval', message, path: error.path }] };
   }
-  const warnings: Warning[] = [];
   const interval = intervalFromReplicates(percent, logs);
-  for (const name of ['reference', 'trial', 'white'] as const) {
-    if (logs[name].length > 1 && Math.max(...logs[name]) - Math.min(...logs[name]) < IDENTICAL) {
-      const message = `All readings of the ${name} are the same: a duplicate of a reading is no replicate and shows no scatter.`;
-      warnings.push({ code: 'replicates-identical', message, path: name });
-    }
-  }
+  const warnings = (['reference', 'trial', 'white'] as const).flatMap((name) => noteIdentical(name, logs[name]));
   if (interval && single) {
-    const [once, repeated] = counts[0] === 1 ? ['reference', 'trial'] : ['trial', 'reference'];
-    const message = `The ${once} was read once; its scatter is taken to be that of the ${repeated}.`;
+    const [once, several] = repeated[0] ? ['trial', 'reference'] : ['reference', 'trial'];
+    const message = `The ${once} was read once; its scatter is taken to be that of the ${several}.`;
     warnings.push({ code: 'scatter-borrowed', message, path: once });
   }
   return { ...(interval && { interval }), warnings };
 }
 
+/** Logarithms of the strength that each top unit of each side gives against the means of the others. */
+function unitLogs(criterion: StrengthCriterion, means: Dilution, choice: Choice, sides: AbsorbingSides): SideLogs {
+  const { reference, trial, white } = sides;
+  const logOf = (dilution: Dilution) => -Math.log(solveCriterion(criterion, dilution, choice).factor);
+  const unitsOf = ({ read, absorptions }: AbsorbingSide, dilutionOf: (ratios: Float64Array, i: number) => Dilution) =>
+    topUnitMeans(
+      read,
+      absorptions.each.map((ratios, i) => logOf(dilutionOf(ratios, i))),
+    );
+  return {
+    reference: unitsOf(reference, (ratios, i) => ({
+      ...means,
+      reference: addedAbsorption(ratios, means.white),
+      measuredReference: reference.read.readings[i].reading,
+    })),
+    trial: unitsOf(trial, (ratios) => ({ ...means, trial: addedAbsorption(ratios, means.white) })),
+    white: white
+      ? unitsOf(white, (ratios) => ({
+          ...means,
+          white: ratios,
+          reference: addedAbsorption(reference.absorptions.mean, ratios),
+          trial: addedAbsorption(trial.absorptions.mean, ratios),
+        }))
+      : [],
+  };
+}
+
 /** Logarithms closer than this differ by rounding. */
 const IDENTICAL = 1e-12;
+
+function noteIdentical(name: keyof SideLogs, logs: readonly number[]): Warning[] {
+  if (logs.length < 2 || Math.max(...logs) - Math.min(...logs) >= IDENTICAL) return [];
+  const message = `All readings of the ${name} are the same: a duplicate of a reading is no replicate and shows no scatter.`;
+  return [{ code: 'replicates-identical', message, path: name, figures: { readings: logs.length } }];
+}

@@ -4,13 +4,12 @@ import { relativeTintingStrength } from '../../../src/strength/index.js';
 import { COLORANTS, reduction } from '../simulated-reductions.js';
 
 const { blue } = COLORANTS;
-const options = { criterion: 'kubelka-munk-sum', viewing: D65_10, white: reduction(blue, 0) } as const;
+const options = { criterion: 'kubelka-munk-sum', viewing: D65_10, surface: 'none', white: reduction(blue, 0) } as const;
+const weighUps = (amounts: readonly number[]) => ({ weighing: amounts.map((amount) => reduction(blue, amount)) });
 const codesOf = (first: readonly number[], second: readonly number[]) =>
-  relativeTintingStrength(
-    first.map((amount) => reduction(blue, amount)),
-    second.map((amount) => reduction(blue, amount)),
-    options,
-  ).warnings.map(({ code, path }) => `${code} ${path}`);
+  relativeTintingStrength(weighUps(first), weighUps(second), options).warnings.map(
+    ({ code, path }) => `${code} ${path}`,
+  );
 
 describe('what is said of replicates', () => {
   test('is nothing where both sides have real ones', () => {

@@ -47,7 +47,11 @@ function coverage(readings: number, seed: number, criteria: readonly StrengthCri
   const held = Object.fromEntries(criteria.map((criterion) => [criterion, 0]));
   for (const { strength, reference, trial, white } of studies(readings, seed, spread)) {
     for (const criterion of criteria) {
-      const { interval } = relativeTintingStrength(reference, trial, { criterion, viewing: D65_10, white, surface });
+      const { interval } = relativeTintingStrength(
+        { weighing: reference },
+        { weighing: trial },
+        { criterion, viewing: D65_10, white: { weighing: white }, surface },
+      );
       if (interval && interval.low <= strength && strength <= interval.high) held[criterion] += 100 / STUDIES;
     }
   }

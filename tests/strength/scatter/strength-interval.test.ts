@@ -6,9 +6,11 @@ import { bell, COLORANTS, type Curve, PAINT_SURFACE, reduction } from '../simula
 
 const blue = COLORANTS.blue;
 const surface = PAINT_SURFACE;
-const films = (...amounts: number[]) => amounts.map((amount) => reduction(blue, amount, { surface }));
+const weighUps = (...amounts: number[]) => ({
+  weighing: amounts.map((amount) => reduction(blue, amount, { surface })),
+});
 const strengthOf = (reference: readonly number[], trial: readonly number[], options: Partial<StrengthOptions> = {}) =>
-  relativeTintingStrength(films(...reference), films(...trial), {
+  relativeTintingStrength(weighUps(...reference), weighUps(...trial), {
     criterion: 'absorption-maximum',
     viewing: D65_10,
     white: reduction(blue, 0, { surface }),
@@ -51,7 +53,7 @@ describe('from replicates, by hand', () => {
     const mean = reduction(blue, 0.003, { surface });
     // The white matters where the sides hold different amounts.
     const half = three.map((amount) => 0.5 * amount);
-    const repeated = strengthOf(three, half, { white: whites }).interval?.standardDeviation ?? 0;
+    const repeated = strengthOf(three, half, { white: { weighing: whites } }).interval?.standardDeviation ?? 0;
     expect(repeated).toBeGreaterThan(strengthOf(three, half, { white: mean }).interval?.standardDeviation ?? 0);
   });
 
@@ -72,9 +74,9 @@ describe('from replicates, by hand', () => {
         bell(430, 30, at430)(wavelength) + bell(610, 30, at610)(wavelength);
     const one = (at430: number, at610: number) => reduction(curve(at430, at610), 1, { white: () => 0 });
     const { wavelength, ...result } = relativeTintingStrength(
-      [one(0.5, 1), one(0.95, 0.9)],
-      [one(0.5, 1), one(0.5, 1)],
-      { criterion: 'absorption-maximum', viewing: D65_10 },
+      { weighing: [one(0.5, 1), one(0.95, 0.9)] },
+      { weighing: [one(0.5, 1), one(0.5, 1)] },
+      { criterion: 'absorption-maximum', viewing: D65_10, surface: 'none' },
     );
     expect(wavelength).toBe(610);
     // two logarithms ln 1 and ln 0.9 apart: their variance is ln² 0.9 / 2, that of their mean half of it
@@ -113,11 +115,16 @@ describe('from replicates, by hand', () => {
     ['tristimulus-y', 'Y of the reference'],
   ] as const)('%s: where the white was read among the references, that is named', (criterion, path) => {
     const perfect = (amount: number) => reduction(blue, amount, { white: () => 0 });
-    const { warnings } = relativeTintingStrength([perfect(1), perfect(0)], [perfect(0.5), perfect(0.6)], {
-      criterion,
-      viewing: D65_10,
-      white: perfect(0),
-    });
+    const { warnings } = relativeTintingStrength(
+      { weighing: [perfect(1), perfect(0)] },
+      { weighing: [perfect(0.5), perfect(0.6)] },
+      {
+        criterion,
+        viewing: D65_10,
+        surface: 'none',
+        white: perfect(0),
+      },
+    );
     expect(warnings).toContainEqual(expect.objectContaining({ code: 'no-interval', path }));
   });
 });
@@ -169,7 +176,7 @@ describe('finding', () => {
 
   test('the scatter of the white alone says nothing of reference and trial', () => {
     const whites = [0.002, 0.003, 0.004].map((amount) => reduction(blue, amount, { surface }));
-    const result = strengthOf([1], [1.5], { white: whites });
+    const result = strengthOf([1], [1.5], { white: { weighing: whites } });
     expect(result).not.toHaveProperty('interval');
     expect(result).toMatchObject({ finding: 'undecided', warnings: [] });
   });
