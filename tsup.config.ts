@@ -10,6 +10,7 @@ export default defineConfig({
     rubout: 'src/rubout/index.ts',
     exchange: 'src/exchange/index.ts',
     study: 'src/study/index.ts',
+    production: 'src/production/index.ts',
     report: 'src/report/index.ts',
     cli: 'src/cli/cli.ts',
   },

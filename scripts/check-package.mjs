@@ -71,7 +71,7 @@ function checkSize() {
 
 /** Best of five fresh processes a subpath; printed and not judged, since it depends on the machine and its load. */
 function reportLoadTimes() {
-  for (const subpath of ['colorimetry', 'strength', 'rubout', 'exchange', 'study', 'report', 'fits']) {
+  for (const subpath of ['colorimetry', 'strength', 'rubout', 'exchange', 'study', 'production', 'report', 'fits']) {
     const code = `const t = performance.now(); await import('tintladder/${subpath}'); console.log(performance.now() - t)`;
     const times = Array.from({ length: 5 }, () =>
       Number(execFileSync('node', ['--input-type=module', '-e', code], { cwd: folder, encoding: 'utf8' })),

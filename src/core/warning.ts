@@ -67,6 +67,11 @@ export const WARNING_CODES = [
   'columns-kept-as-text',
   // studies
   'readings-unused',
+  // production
+  'adjustment-limited',
+  'adjustment-not-proven',
+  'shade-not-strength',
+  'strength-far-from-standard',
 ] as const;
 
 /** One of {@link WARNING_CODES}. */

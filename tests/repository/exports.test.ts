@@ -12,6 +12,7 @@ const ROOMS = {
   rubout: '../../src/rubout/index.js',
   exchange: '../../src/exchange/index.js',
   study: '../../src/study/index.js',
+  production: '../../src/production/index.js',
   report: '../../src/report/index.js',
 };
 
