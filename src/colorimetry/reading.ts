@@ -1,17 +1,15 @@
 import type { Lab } from './cielab.js';
+import type { Conditions } from './conditions.js';
 import type { Spectrum } from './spectrum.js';
 import type { Viewing } from './viewing.js';
 import type { Xyz } from './xyz-from-spectrum.js';
 
-/** Under what conditions a colour was read. What a file or caller doesn't state stays absent; nothing is assumed. */
-export interface Conditions {
-  /** Illuminant and observer that Lab or XYZ values belong to; a spectrum has none. */
+/** A colour of a reading as its source gives it, with its own viewing. At least one of `lab` and `xyz` is there. */
+export interface MeasuredColour {
+  readonly lab?: Lab;
+  readonly xyz?: Xyz;
+  /** Absent where the source does not state it. */
   readonly viewing?: Viewing;
-  /** Whether the specular reflection at the surface was read with the rest. */
-  readonly specular?: 'included' | 'excluded';
-  /** Illumination and viewing geometry as the standards write it, such as `di:8°` or `45°a:0°`. */
-  readonly geometry?: string;
-  readonly instrument?: string;
 }
 
 /** One reading: a colour with its conditions. At least one of `spectrum`, `lab` and `xyz` is there. */
@@ -20,7 +18,14 @@ export interface Reading {
   readonly spectrum?: Spectrum;
   readonly lab?: Lab;
   readonly xyz?: Xyz;
+  /** All colours of the reading, where it has more than `lab`, `xyz` and `conditions.viewing` hold: the same under several viewings. */
+  readonly colours?: readonly MeasuredColour[];
   readonly conditions: Conditions;
   /** Which repeat of the same sample this is, as the source says it. */
   readonly replicate?: string;
+}
+
+/** Whether a value is a reading with conditions, and not a bare spectrum or colour. */
+export function isReading(value: object): value is Reading {
+  return 'conditions' in value;
 }

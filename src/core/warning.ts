@@ -3,6 +3,8 @@ export const WARNING_CODES = [
   // colorimetry
   'condition-not-stated',
   'instruments-differ',
+  'sessions-differ',
+  'band-passes-differ',
   'narrow-features',
   'reflectance-above-one',
   'whiteness-out-of-limits',

@@ -42,7 +42,6 @@ describe('colourDifferenceOfReadings', () => {
     ['geometry', '45°a:0°', { geometry: '45°a:0°' }],
     ['viewing', 'A/10°', { viewing: A_10 }],
     ['viewing', 'D65/2°', { viewing: D65_2 }],
-    ['viewing', undefined, { viewing: undefined }],
   ])('refuses a sample read under another %s: %s', (condition, received, change) => {
     const other = { ...batch, conditions: { ...conditions, ...change } };
     expect(() => compare(standard, other)).toThrow(
@@ -56,28 +55,34 @@ describe('colourDifferenceOfReadings', () => {
     );
   });
 
-  test('a condition that one of them does not state is noted, as is another instrument', () => {
+  test('a condition that one of them does not state is noted once', () => {
     const { warnings, conditions: common } = compare(standard, { ...batch, conditions: { viewing: D65_10 } });
-    expect(warnings.map(({ code, path }) => `${code} ${path}`)).toEqual([
-      'condition-not-stated specular',
-      'condition-not-stated geometry',
-      'instruments-differ instrument',
-    ]);
+    expect(warnings.map(({ code, path, figures }) => ({ code, path, figures }))).toEqual(
+      ['specular', 'geometry', 'instrument'].map((path) => ({
+        code: 'condition-not-stated',
+        path,
+        figures: { stated: ['reference'], notStated: ['sample'] },
+      })),
+    );
     expect(common).toStrictEqual({ viewing: D65_10 });
   });
 
-  const bare: Reading = { name: 'bare', lab: standard.lab, conditions: { viewing: D65_10 } };
-  test.each([
-    ['the sample', standard, bare, '"standard" but not for "bare"', 'lab 1', 'one that is not stated'],
-    ['the reference', bare, standard, '"standard" but not for "bare"', 'an instrument that is not stated', 'lab 1'],
-  ])('what %s does not state is named in words', (_, reference, sample, which, first, second) => {
-    expect(compare(reference, sample).warnings.map(({ message }) => message)).toEqual([
-      `Specular treatment is stated for ${which}; they are taken to agree.`,
-      `Geometry is stated for ${which}; they are taken to agree.`,
-      `The reference was read with ${first}, the sample with ${second}; part of the difference may be the instruments'.`,
-    ]);
+  test('a colour that states no viewing is taken to belong to the one asked for, and that is noted', () => {
+    const { viewing: _, ...others } = conditions;
+    const { dE2000, warnings } = compare(standard, { ...batch, conditions: others });
+    expect(dE2000).toBe(compare(standard, batch).dE2000);
+    expect(warnings).toMatchObject([{ code: 'condition-not-stated', path: 'sample.conditions.viewing' }]);
   });
 
+  test('of several colours the one under the viewing asked for is taken', () => {
+    const underA = { lab: { L: 52, a: 12, b: 9 }, viewing: A_10 };
+    const several: Reading = { ...batch, colours: [underA] };
+    const read: Reading = { name: 'x', lab: underA.lab, conditions: { ...conditions, viewing: A_10 } };
+    expect(colourDifferenceOfReadings(read, several, { viewing: A_10 }).dEab).toBe(0);
+    expect(compare(standard, several).dEab).toBe(compare(standard, batch).dEab);
+  });
+
+  const bare: Reading = { name: 'bare', lab: standard.lab, conditions: { viewing: D65_10 } };
   test('what neither states is absent from what they have in common, and no cause for a note', () => {
     const { warnings, conditions: common } = compare(bare, bare);
     expect(warnings).toEqual([]);
