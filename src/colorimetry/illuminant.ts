@@ -76,8 +76,8 @@ function checked(illuminant: Illuminant): Illuminant {
   if (!(Number.isFinite(start) && step > 0 && values.length >= 2 && whole)) {
     throw new TintladderError('grid-invalid', {
       path: 'viewing.illuminant',
-      received: `${values.length} values from ${start} nm every ${step} nm`,
-      expected: 'an even grid of two values or more (in whole nanometres for a spectrum of lines)',
+      received: { start, step, count: values.length },
+      expected: 'an evenly spaced grid of at least two values (in whole nanometres for a spectrum of lines)',
     });
   }
   let total = 0;

@@ -58,7 +58,7 @@ export function metamerismIndex(
   if (otherIlluminant === (match.observer !== test.observer)) {
     throw new TintladderError('invalid-option', {
       path: 'options.test',
-      received: describeViewing(test),
+      received: test,
       expected: `a change of either illuminant or observer from ${describeViewing(match)}`,
     });
   }

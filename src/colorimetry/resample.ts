@@ -30,7 +30,7 @@ export function resample(spectrum: Spectrum, grid: Grid): Spectrum {
   if (excess > SAME_WAVELENGTH) {
     throw new TintladderError('out-of-range', {
       path: 'grid',
-      received: describeGrid(grid),
+      received: grid,
       expected: `a grid inside the readings, ${describeGrid(gridOf(spectrum))}`,
     });
   }

@@ -138,7 +138,7 @@ function assertCovers(illuminant: Illuminant, grid: Grid): void {
   if (illuminant.start <= grid.start && end >= grid.start + (grid.count - 1) * grid.step) return;
   throw new TintladderError('illuminant-range', {
     path: `illuminant ${illuminant.name}`,
-    received: `${illuminant.start}-${end} nm`,
+    received: { start: illuminant.start, end },
     expected: `power over the whole range of the readings, ${describeGrid(grid)}`,
   });
 }

@@ -11,11 +11,12 @@ export interface Limit {
  *
  * @throws TintladderError `invalid-limit`
  */
-export function assertLimit({ lower, upper }: Limit): void {
+export function assertLimit(limit: Limit): void {
+  const { lower, upper } = limit;
   if (lower === undefined && upper === undefined) {
     throw new TintladderError('invalid-limit', {
       path: 'limit',
-      received: 'without bounds',
+      received: limit,
       expected: 'a lower bound, an upper bound or both',
     });
   }

@@ -18,8 +18,8 @@ export function worstOutcome(outcomes: readonly Outcome[]): Outcome {
   if (outcomes.length === 0) {
     throw new TintladderError('empty', {
       path: 'outcomes',
-      received: 'an empty list',
-      expected: 'one outcome or more',
+      received: outcomes,
+      expected: 'at least one outcome',
     });
   }
   return outcomes.includes('fails') ? 'fails' : outcomes.includes('undecided') ? 'undecided' : 'meets';

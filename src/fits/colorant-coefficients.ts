@@ -147,8 +147,8 @@ function fitBand(readings: readonly BandReading[], white: number, path: string) 
     if (!(condition <= WORST_CONDITION)) {
       throw new TintladderError('ill-conditioned', {
         path: `ladder at ${path}`,
-        received: `a condition number of ${condition.toPrecision(2)}`,
-        expected: `one of at most ${WORST_CONDITION}`,
+        received: condition,
+        expected: `a condition number of at most ${WORST_CONDITION}`,
         hint: 'The steps look alike there; add the masstone or a stronger reduction.',
       });
     }

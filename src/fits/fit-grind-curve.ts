@@ -71,7 +71,7 @@ export function fitGrindCurve(
   if (!best) {
     throw new TintladderError('ill-conditioned', {
       path: 'points',
-      received: `strength from ${points[0].strength} to ${points[points.length - 1].strength}`,
+      received: points.map(({ strength }) => strength),
       expected: 'a strength that rises and begins to level off within the times read',
       hint: 'Read earlier times if it rises no more, later times if it still rises evenly.',
     });

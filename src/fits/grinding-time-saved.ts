@@ -92,8 +92,8 @@ function timeTo(curve: GrindCurveFit, strength: number, path: 'reference' | 'sam
   const time = estimates.find(({ name }) => name === curve.form)?.time ?? Infinity;
   if (!(time > 0 && time < Infinity)) {
     throw new TintladderError('no-solution', {
-      path: `strength ${strength} of the ${path}`,
-      received: time > 0 ? 'never reached' : 'passed before the start',
+      path: `strength on the ${path}`,
+      received: strength,
       expected: `a strength between the start of its curve and its final strength, ${curve.finalStrength.value}`,
     });
   }

@@ -111,7 +111,7 @@ export function resolveColorants(
   if (!(alone.condition <= WORST_CONDITION)) {
     throw new TintladderError('ill-conditioned', {
       path: 'options.colorants',
-      received: colorants.map(({ name }) => name).join(', '),
+      received: colorants.map(({ name }) => name),
       expected: 'a set of colorants whose K/S spectra are linearly independent',
       hint: 'Leave out a colorant, or give two that look alike as one.',
     });
@@ -131,8 +131,8 @@ export function resolveColorants(
     if (!(amount > 0)) {
       throw new TintladderError('no-absorption', {
         path: `options.colorants[${j}]`,
-        received: `${name} with an amount of ${amount.toPrecision(3)}`,
-        expected: 'a colorant that the unrubbed area shows',
+        received: { name, amount },
+        expected: 'an amount above 0 in the unrubbed area',
       });
     }
     return { name, amount, ...changeOf(side.before, side.after, amount) };
@@ -169,14 +169,14 @@ function readingsOf(side: Spectrum | readonly Spectrum[], path: string): readonl
   const readings: readonly Spectrum[] =
     'values' in side && !Array.isArray(side) ? [side as Spectrum] : (side as readonly Spectrum[]);
   if (readings.length > 0) return readings;
-  throw new TintladderError('empty', { path, received: 'no reading', expected: 'at least one reading' });
+  throw new TintladderError('empty', { path, received: readings, expected: 'at least one reading' });
 }
 
 function assertColorants(colorants: readonly TintColorant[], count: number): void {
   if (colorants.length === 0) {
     throw new TintladderError('empty', {
       path: 'options.colorants',
-      received: 'none',
+      received: colorants,
       expected: 'at least one colorant',
     });
   }

@@ -1,5 +1,5 @@
-import type { Spectrum } from '../colorimetry/index.js';
-import { assertSameGrid } from '../colorimetry/internal.js';
+import { gridOf, type Spectrum } from '../colorimetry/index.js';
+import { assertSameGrid, describeGrid } from '../colorimetry/internal.js';
 import { TintladderError, type Warning } from '../core/index.js';
 import type { ColorantCoefficients } from './colorant-coefficients.js';
 import { spectralKOverS } from './spectral-k-over-s.js';
@@ -71,8 +71,8 @@ export function twoConstantStrength(
   if (start !== reference.start || step !== reference.step || white.length !== reference.values.length) {
     throw new TintladderError('grid-mismatch', {
       path: 'options.colorant',
-      received: `${white.length} bands from ${start} nm`,
-      expected: `the grid of the reference, ${reference.values.length} bands from ${reference.start} nm`,
+      received: { start, step, count: white.length },
+      expected: `the grid of the reference, ${describeGrid(gridOf(reference))}`,
     });
   }
   const referenceRatio = spectralKOverS(reference, 'reference');
@@ -126,7 +126,7 @@ function strongestBand(ratio: Float64Array, white: Float64Array, start: number, 
   if (best >= 0) return best;
   throw new TintladderError('grid-invalid', {
     path: 'reference',
-    received: `readings from ${start} nm`,
+    received: { start, step, count: ratio.length },
     expected: `a grid with readings between ${FIRST_WAVELENGTH} and ${LAST_WAVELENGTH} nm`,
   });
 }

@@ -146,7 +146,7 @@ function assertPair(overBlack: number, overWhite: number, black: number, white: 
 function opaque(path: string, overBlack: number, overWhite: number): TintladderError {
   return new TintladderError('film-opaque', {
     path,
-    received: `${overBlack} over black and ${overWhite} over white`,
+    received: { overBlack, overWhite },
     expected: 'a higher reading over white than over black',
     hint:
       overWhite < overBlack - FORGIVEN
@@ -179,7 +179,7 @@ function solve(Rb: number, Rw: number, B: number, W: number, X: number, path: st
     if (off > FORGIVEN) {
       throw new TintladderError('no-solution', {
         path: `film${path && ` at ${path}`}`,
-        received: `${Rb} over black (${B}) and ${Rw} over white (${W})`,
+        received: { overBlack: Rb, overWhite: Rw, black: B, white: W },
         expected: 'a pair of readings that a film can give',
         hint: 'Are all four corrected for the surface, and do the substrates belong to this film?',
       });

@@ -77,7 +77,7 @@ export function hidingThickness(film: HidingFilm, { viewing, ratio = 0.98, surfa
     measuredReflectance(filmSpectrum({ absorption, scattering, thickness, substrate }), surface);
   const bare = contrastRatio(over(black, 0), over(white, 0), { viewing });
   if (bare >= ratio) {
-    throw unreachable(`${bare} without any film`, `a chart with a contrast ratio below the one asked for, ${ratio}`);
+    throw unreachable(bare, `a chart with a contrast ratio below the one asked for, ${ratio}`);
   }
   // A film that only absorbs is black over both fields in the end, but never alike: it keeps the contrast of the chart.
   const contrastAt = (thickness: number) => {
@@ -95,7 +95,7 @@ export function hidingThickness(film: HidingFilm, { viewing, ratio = 0.98, surfa
     const thickness = findRoot(excess, step === 0 ? 0 : path(step - 1), high, high * Number.EPSILON);
     return { thickness, contrastRatio: ratio, viewing, surface };
   }
-  throw unreachable(`${contrastAt(path(steps))} at any thickness`, `a film that can reach ${ratio}`);
+  throw unreachable(contrastAt(path(steps)), `a film that can reach ${ratio}`);
 }
 
 /**
@@ -133,6 +133,6 @@ export function spreadingRate(
   return (1000 * volumeSolids) / thickness;
 }
 
-function unreachable(received: string, expected: string): TintladderError {
+function unreachable(received: number, expected: string): TintladderError {
   return new TintladderError('no-solution', { path: 'contrast ratio', received, expected });
 }

@@ -202,8 +202,8 @@ function whiteOf({ white, viewing }: RubOutOptions, unrubbed: Area): Area | unde
   if ((area.spectra === undefined) !== (unrubbed.spectra === undefined)) {
     throw new TintladderError('kinds-mixed', {
       path: 'options.white',
-      received: area.spectra ? 'spectra beside Lab values' : 'Lab values beside spectra',
-      expected: 'the kind of the areas',
+      received: area.spectra ? 'spectrum' : 'lab',
+      expected: 'the kind of colour of the areas',
     });
   }
   if (area.spectra && unrubbed.spectra) assertSameGrid(unrubbed.spectra[0], area.spectra[0], 'options.white');

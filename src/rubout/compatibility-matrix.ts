@@ -77,7 +77,7 @@ export function compatibilityMatrix(
   { strength: limit }: CompatibilityOptions = {},
 ): CompatibilityMatrix {
   if (tests.length === 0) {
-    throw new TintladderError('empty', { path: 'tests', received: 'an empty list', expected: 'at least one test' });
+    throw new TintladderError('empty', { path: 'tests', received: tests, expected: 'at least one test' });
   }
   const received = new Set<string>();
   tests.forEach(({ colorant, paint }, i) => {
@@ -85,7 +85,7 @@ export function compatibilityMatrix(
     if (received.has(key)) {
       throw new TintladderError('invalid-option', {
         path: `tests[${i}]`,
-        received: `${colorant} in ${paint} once more`,
+        received: { colorant, paint },
         expected: 'one test of each colorant in each paint',
         hint: 'Pass replicates as spots of one assessment.',
       });

@@ -31,14 +31,14 @@ export interface Area {
 export function areaFrom(given: RubOutReading | readonly RubOutReading[], path: string, viewing: Viewing): Area {
   const readings = Array.isArray(given) ? (given as readonly RubOutReading[]) : [given as RubOutReading];
   if (readings.length === 0) {
-    throw new TintladderError('empty', { path, received: 'an empty list', expected: 'at least one reading' });
+    throw new TintladderError('empty', { path, received: readings, expected: 'at least one reading' });
   }
   const placed = (i: number) => (readings.length === 1 ? path : `${path}[${i}]`);
   const spectra = readings.flatMap((reading) => spectrumOf(reading) ?? []);
   if (spectra.length === 0) {
     return { name: path, labs: readings.map((reading, i) => labOf(reading, placed(i), viewing)) };
   }
-  if (spectra.length < readings.length) throw kindsMixed(path, 'spectra and Lab values');
+  if (spectra.length < readings.length) throw kindsMixed(path, 'lab');
   spectra.forEach((spectrum, i) => {
     assertSameGrid(spectra[0], spectrum, placed(i));
   });
@@ -56,7 +56,7 @@ export function assertComparable(
   viewing: Viewing,
 ): void {
   if ((unrubbed.spectra === undefined) !== (rubbed.spectra === undefined)) {
-    throw kindsMixed('rubbed', rubbed.spectra ? 'spectra beside Lab values' : 'Lab values beside spectra');
+    throw kindsMixed('rubbed', rubbed.spectra ? 'spectrum' : 'lab');
   }
   if (unrubbed.spectra && rubbed.spectra) assertSameGrid(unrubbed.spectra[0], rubbed.spectra[0], 'rubbed');
   const readings = given.flat().filter((reading): reading is Reading => 'conditions' in reading);
@@ -94,7 +94,7 @@ function labOf(reading: RubOutReading, path: string, viewing: Viewing): Lab {
   const lab = 'conditions' in reading ? labOfReading(reading, viewing) : 'L' in reading ? reading : undefined;
   if (!lab) {
     const expected = 'a spectrum, Lab or XYZ';
-    throw new TintladderError('empty', { path, received: 'a reading without a colour', expected });
+    throw new TintladderError('empty', { path, received: reading, expected });
   }
   assertFinite({ L: lab.L, a: lab.a, b: lab.b }, path);
   return lab;

@@ -92,7 +92,7 @@ function assigned(measurement: Measurement, path: ReadingPlace): AssignedReading
   if (!spectrum) {
     throw new TintladderError('kinds-mixed', {
       path: `measurement ${JSON.stringify(name)}`,
-      received: 'no spectrum',
+      received: spectrum,
       expected: 'a reflectance spectrum',
       hint: 'A study is evaluated from spectra; compare Lab readings with relativeTintingStrengthFromLab and assessRubOut.',
     });

@@ -21,7 +21,7 @@ export function placeholdersIn(pattern: string, path: string): Placeholder[] {
     if (!PLACEHOLDERS.includes(name) || (name !== 'any' && found.indexOf(name) !== i)) {
       throw new TintladderError('study-invalid', {
         path,
-        received: `{${name}}`,
+        received: name,
         expected: `each of ${PLACEHOLDERS.map((known) => `{${known}}`).join(' ')} at most once ({any} as often as needed)`,
       });
     }

@@ -65,8 +65,8 @@ export function assertReferenceRead(study: Study, groups: ReadingGroups): void {
     if (freshTintsOf(groups, study.reference, paint.id).length > 0) continue;
     throw new TintladderError('no-reference', {
       path: `paint ${paint.id}`,
-      received: 'no fresh, unrubbed reading of the reference',
-      expected: `at least one reading of package ${study.reference}`,
+      received: 0,
+      expected: `at least one fresh, unrubbed reading of package ${study.reference}`,
     });
   }
 }

@@ -59,11 +59,11 @@ describe('resample', () => {
   });
 
   test.each([
-    ['out-of-range', 'grid', '395-695/10 nm', { ...TEN, start: 395 }],
-    ['out-of-range', 'grid', '400-710/10 nm', { ...TEN, count: 32 }],
+    ['out-of-range', 'grid', { ...TEN, start: 395 }, { ...TEN, start: 395 }],
+    ['out-of-range', 'grid', { ...TEN, count: 32 }, { ...TEN, count: 32 }],
     ['grid-invalid', 'grid.step', 0.1, { ...TEN, step: 0.1 }],
     ['grid-invalid', 'grid.start', 300, { ...TEN, start: 300 }],
-  ])('refuses %s at %s, %s: it never reaches beyond the readings', (code, path, received, grid) => {
+  ])('refuses %s at %s, %j: it never reaches beyond the readings', (code, path, received, grid) => {
     expect(() =>
       resample(
         read(() => 0.5, TEN),

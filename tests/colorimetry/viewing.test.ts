@@ -32,15 +32,15 @@ describe('an illuminant of your own', () => {
   const white = (change: object) => whitePoint({ illuminant: { ...table, ...change }, observer: '2' });
 
   test.each([
-    ['grid-invalid', 'viewing.illuminant', '1 values from 380 nm every 5 nm', { values: [1] }],
-    ['grid-invalid', 'viewing.illuminant', '81 values from 380 nm every 0 nm', { step: 0 }],
-    ['grid-invalid', 'viewing.illuminant', '81 values from NaN nm every 5 nm', { start: Number.NaN }],
-    ['grid-invalid', 'viewing.illuminant', '81 values from 380.5 nm every 5 nm', { start: 380.5, kind: 'lines' }],
-    ['grid-invalid', 'viewing.illuminant', '81 values from 380 nm every 2.5 nm', { step: 2.5, kind: 'lines' }],
+    ['grid-invalid', 'viewing.illuminant', { start: 380, step: 5, count: 1 }, { values: [1] }],
+    ['grid-invalid', 'viewing.illuminant', { start: 380, step: 0, count: 81 }, { step: 0 }],
+    ['grid-invalid', 'viewing.illuminant', { start: 'NaN', step: 5, count: 81 }, { start: Number.NaN }],
+    ['grid-invalid', 'viewing.illuminant', { start: 380.5, step: 5, count: 81 }, { start: 380.5, kind: 'lines' }],
+    ['grid-invalid', 'viewing.illuminant', { start: 380, step: 2.5, count: 81 }, { step: 2.5, kind: 'lines' }],
     ['not-finite', 'viewing.illuminant at 385 nm', Number.NaN, { values: [1, Number.NaN, 1] }],
     ['out-of-range', 'viewing.illuminant at 390 nm', -1, { values: [1, 1, -1] }],
     ['out-of-range', 'viewing.illuminant', 0, { values: [0, 0, 0] }],
-  ])('is refused as %s at %s: %s', (code, path, received, change) => {
+  ])('is refused as %s at %s: %j', (code, path, received, change) => {
     expect(() => white(change)).toThrow(expect.objectContaining({ code, path, received }));
   });
 

@@ -46,11 +46,11 @@ test(`has an interval that holds the truth in 93-97 % of 500 pairs of ladders (s
 test('is refused where a curve does not reach the strength or starts above it', () => {
   const [strong, weak] = [fitGrindCurve(ladder(12)), fitGrindCurve(ladder(12, () => 0, 90))];
   expect(() => grindingTimeSaved(strong, weak, { strength: 95 })).toThrow(
-    fault('no-solution', 'strength 95 of the sample'),
+    fault('no-solution', 'strength on the sample'),
   );
   const early = fitGrindCurve(TIMES.map((time) => ({ time, strength: 110 - 40 * Math.exp(-time / 25) })));
   expect(() => grindingTimeSaved(strong, early, { strength: 50 })).toThrow(
-    fault('no-solution', 'strength 50 of the sample'),
+    fault('no-solution', 'strength on the sample'),
   );
   expect(() => grindingTimeSaved(strong, weak, { strength: 0 })).toThrow(fault('out-of-range', 'options.strength'));
 });

@@ -115,12 +115,12 @@ describe('hiding thickness', () => {
     // 0.8 is 8 · 0.1 to the bit, so that the chart's contrast is 1 / 8 to the bit; a film that doesn't scatter keeps it at any thickness.
     const eighth = { ...film, black: spectrum(() => 0.1), white: spectrum(() => 0.8) };
     expect(() => hidingThickness(eighth, { viewing, ratio: 0.125, surface: 'none' })).toThrow(
-      expect.objectContaining({ code: 'no-solution', path, received: '0.125 without any film' }),
+      expect.objectContaining({ code: 'no-solution', path, received: 0.125 }),
     );
     for (const K of [absorption, none]) {
       expect(() =>
         hidingThickness({ ...eighth, scattering: none, absorption: K }, { viewing, surface: 'none' }),
-      ).toThrow(expect.objectContaining({ code: 'no-solution', path, received: '0.125 at any thickness' }));
+      ).toThrow(expect.objectContaining({ code: 'no-solution', path, received: 0.125 }));
     }
     for (const ratio of [0, 1, Number.NaN]) {
       expect(() => hidingThickness(film, { viewing, ratio, surface: 'none' })).toThrow(

@@ -105,8 +105,8 @@ describe('no answer', () => {
 
   test('the tristimulus value of a trial that cannot reach the reference is told as measured', () => {
     const { Y } = xyzFromSpectrum(white, D65_10);
-    // its first eleven digits; the last ones are rounding
-    const received = expect.stringMatching(new RegExp(`^${String(Y).slice(0, 12)}\\d* as measured$`));
+    // the last digits are rounding
+    const received = expect.closeTo(Y, 9);
     expect(() => strengthOf(reference, white, { white, criterion: 'tristimulus-y' })).toThrow(
       expect.objectContaining({ code: 'no-solution', received }),
     );

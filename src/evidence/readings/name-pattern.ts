@@ -22,7 +22,7 @@ export function placeholdersIn(pattern: string, path: string, known?: readonly s
     const names = known ? known.map((each) => `{${each}}`).join(' ') : 'placeholders made of letters';
     throw new TintladderError('pattern-invalid', {
       path,
-      received: `{${name}}`,
+      received: name,
       expected: `each of ${names} at most once ({any} as often as needed)`,
     });
   });

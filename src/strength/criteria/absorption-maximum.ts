@@ -33,8 +33,8 @@ export function maximumOf({ bands, reference }: Dilution): number {
 export function noAbsorption(path: string, received: number): TintladderError {
   return new TintladderError('no-absorption', {
     path,
-    received: `K/S of ${received} above that of the white base`,
-    expected: 'an absorption that the colorant adds',
+    received,
+    expected: 'an absorption that the colorant adds to the K/S of the white base',
     hint: 'Is the white base the one that both reductions were made with?',
   });
 }

@@ -27,8 +27,9 @@ export function solveSmallestDifference(dilution: Dilution, { near }: Choice = {
   if (!minima.some((factor) => squared(factor) <= ends)) {
     throw new TintladderError('no-solution', {
       path: 'trial',
-      received: 'closest in colour at an end of the range of amounts',
-      expected: 'an amount of the trial between a thousandth and a thousand times its own, with no negative K/S',
+      received: squared(low) < squared(high) ? low : high,
+      expected:
+        'a factor on its amount inside a thousandth to a thousand, closest in colour there, with no negative K/S',
       hint: 'Does the trial hold the colorant, and is the white base the right one?',
     });
   }

@@ -65,7 +65,7 @@ function solveTristimulus(dilution: Dilution, name: Tristimulus, near: number | 
   if (roots.length === 0) {
     throw new TintladderError('no-solution', {
       path: `${name} of the trial`,
-      received: `${excess(1) + target} as measured`,
+      received: excess(1) + target,
       expected: `an amount of the trial that gives ${target}`,
       hint: 'Does the trial hold the colorant, and is the white base the right one?',
     });

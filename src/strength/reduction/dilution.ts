@@ -103,8 +103,8 @@ export function assertReachable(dilution: Dilution, factor: number): void {
   if (factor >= low && factor <= high) return;
   throw new TintladderError('no-solution', {
     path: endedBy && factor > high ? `trial at ${endedBy}` : 'trial',
-    received: `matched at ${factor} times its amount`,
-    expected: `a factor from ${low} to ${high}, where no K/S is negative`,
+    received: factor,
+    expected: `a factor on its amount from ${low} to ${high}, where no K/S is negative`,
     hint: 'Is the white base the one that both reductions were made with?',
   });
 }
