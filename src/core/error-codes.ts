@@ -55,6 +55,7 @@ const CODES = {
     'study-invalid',
     'unknown-sample',
     'reading-claimed-twice',
+    'reading-repeated',
     'no-reference',
     'quantity-not-measured',
     'unit-mismatch',

@@ -74,6 +74,8 @@ export const WARNING_CODES = [
   'adjustment-not-proven',
   'shade-not-strength',
   'strength-far-from-standard',
+  'readings-equal',
+  'figure-missing',
 ] as const;
 
 /** One of {@link WARNING_CODES}. */

@@ -9,6 +9,8 @@ import type { ReadingPlace, ReadingRule, Study } from './study.js';
 export interface AssignedReading extends Required<Pick<ReadingPlace, 'role' | 'area' | 'storage'>>, SeriesPlace {
   readonly name: string;
   readonly spectrum: Spectrum;
+  /** Line of the file at which it starts. */
+  readonly line?: number;
   readonly package?: string;
   readonly paint: string;
 }
@@ -88,7 +90,7 @@ function refuseDoubleClaims(
 }
 
 function assigned(measurement: Measurement, path: ReadingPlace): AssignedReading {
-  const { name, spectrum } = measurement;
+  const { name, spectrum, line } = measurement;
   if (!spectrum) {
     throw new TintladderError('kinds-mixed', {
       path: `measurement ${JSON.stringify(name)}`,
@@ -98,7 +100,7 @@ function assigned(measurement: Measurement, path: ReadingPlace): AssignedReading
     });
   }
   const { role = 'tint', area = 'unrubbed', storage = 'fresh', paint = '', ...rest } = path;
-  return { ...rest, name, spectrum, role, area, storage, paint };
+  return { ...rest, name, spectrum, ...(line !== undefined && { line }), role, area, storage, paint };
 }
 
 function nearby(measurements: readonly Measurement[]): string {

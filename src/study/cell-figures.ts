@@ -1,8 +1,10 @@
 import type { RubOutResult } from '../rubout/index.js';
+import { unitOfSupplied } from './check-study.js';
+import { conversionFactor } from './convert-unit.js';
 import type { Figure } from './figure.js';
 import { CELL_QUANTITIES } from './quantities.js';
 import type { StorageResult, StrengthSummary } from './result.js';
-import type { StudyPackage } from './study.js';
+import type { Study, StudyPackage } from './study.js';
 
 /** What a cell found, as far as it goes into figures. */
 export interface CellFindings {
@@ -47,17 +49,18 @@ export function cellFigures({ strength, rubOut, storage }: CellFindings, isRefer
 }
 
 /** Supplied figures of a package that belong to a paint, or to the package as a whole where `paint` is absent. */
-export function suppliedFigures({ supplied = [] }: StudyPackage, paint?: string): Figure[] {
+export function suppliedFigures(study: Study, { supplied = [] }: StudyPackage, paint?: string): Figure[] {
   return supplied
     .filter((figure) => figure.paint === paint)
-    .map(({ quantity, value, unit, uncertainty }) => ({
-      quantity,
-      value,
-      unit,
-      interval: uncertainty === undefined ? undefined : { low: value - uncertainty, high: value + uncertainty },
-      exact: uncertainty === undefined,
-      method: 'supplied',
-    }));
+    .map(({ quantity, value: given, unit: stated, uncertainty }): Figure => {
+      const unit = unitOfSupplied(quantity, study) ?? stated;
+      const factor = conversionFactor(stated, unit) ?? 1;
+      const value = given * factor;
+      const method = unit === stated ? 'supplied' : `supplied as ${given} ${stated}`;
+      if (uncertainty === undefined) return { quantity, value, unit, exact: true, method };
+      const reach = uncertainty * factor;
+      return { quantity, value, unit, interval: { low: value - reach, high: value + reach }, exact: false, method };
+    });
 }
 
 function strengthFigure(

@@ -51,8 +51,8 @@ export function evaluateCell(study: Study, { item, paint, own, reference, white 
     rubOut,
     storage,
   };
-  const figures = [...cellFigures(findings, isReference), ...suppliedFigures(item, paint.id)];
-  const judgements = judgeFigures(figures, study.criteria, paint.id);
+  const figures = [...cellFigures(findings, isReference), ...suppliedFigures(study, item, paint.id)];
+  const judgements = judgeFigures(figures, study.criteria, item.id, paint.id);
   const lab = (spectrum: Spectrum) => labFromSpectrum(spectrum, viewing);
   const plain = (spectrum: Spectrum | undefined) => spectrum && Array.from(spectrum.values);
   return {

@@ -45,7 +45,7 @@ async function curvesIn(
     return new Set(points.map(({ at }) => at)).size > 1 ? [{ item, points }] : [];
   });
   const own = ladders.find(({ item }) => item.id === study.reference);
-  const reference = own && (await attempt(kind, unit, own.points, undefined));
+  const reference = own && (await attempt(kind, unit, own.points, 'itself'));
   return Promise.all(
     ladders.map(async ({ item, points }) => {
       const found =
@@ -62,7 +62,7 @@ async function attempt(
   kind: SeriesKind<SeriesFit>,
   unit: string,
   points: readonly SeriesPoint[],
-  reference: SeriesFit | undefined,
+  reference: SeriesFit | 'itself' | undefined,
 ): Promise<Found> {
   try {
     const { figures, ...found } = await kind.evaluate(points, reference);
@@ -109,6 +109,6 @@ export function withSeriesFigures(study: Study, cell: Cell, series: readonly Ser
       .flatMap(({ figures }) => figures),
   );
   if (added.length === 0) return cell;
-  const judgements = [...cell.judgements, ...judgeFigures(added, study.criteria, cell.paint)];
+  const judgements = [...cell.judgements, ...judgeFigures(added, study.criteria, cell.package, cell.paint)];
   return { ...cell, figures: [...cell.figures, ...added], judgements, outcome: outcomeOf(judgements) };
 }

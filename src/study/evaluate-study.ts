@@ -3,9 +3,11 @@ import { TintladderError, type Warning } from '../core/index.js';
 import { worstOutcome } from '../decision/index.js';
 import type { Measurement } from '../exchange/index.js';
 import { assignReadings } from './assign-readings.js';
+import { noteEqualReadings } from './equal-readings.js';
 import { evaluateCell } from './evaluate-cell.js';
 import { evaluateSeries, withSeriesFigures } from './evaluate-series.js';
 import { methodStatements } from './method-statements.js';
+import { quantityName } from './quantities.js';
 import { type Contender, rankPackages } from './rank-packages.js';
 import { groupReadings, type ReadingGroups, tintsOf, whitesOf } from './reading-groups.js';
 import { recommend } from './recommend.js';
@@ -24,11 +26,12 @@ import { summarisePackages } from './summarise-packages.js';
  * @param study - as `parseStudy` gives it
  * @param measurements - readings of all its exports, in any order
  * @returns plain data, ready for JSON and for the report
- * @throws TintladderError `unknown-sample`, `reading-claimed-twice`, `no-reference`, `quantity-not-measured`, `kinds-mixed`,
+ * @throws TintladderError `unknown-sample`, `reading-claimed-twice`, `reading-repeated`, `no-reference`, `quantity-not-measured`, `kinds-mixed`,
  * and what strength and rub-out throw for readings that can't be compared
  */
 export async function evaluateStudy(study: Study, measurements: readonly Measurement[]): Promise<StudyResult> {
   const { readings, unused } = assignReadings(study, measurements);
+  const equal = noteEqualReadings(readings);
   const groups = groupReadings(readings);
   assertReferenceRead(study, groups);
   const series = await evaluateSeries(study, groups);
@@ -59,9 +62,11 @@ export async function evaluateStudy(study: Study, measurements: readonly Measure
     unusedReadings: unused,
     warnings: [
       ...unusedWarning(unused),
+      ...equal,
       ...cellWarnings(cells),
       ...seriesWarnings(series),
       ...missingCells(study, cells),
+      ...missingWarnings(study, contenders),
     ],
   };
 }
@@ -146,5 +151,21 @@ function missingCells({ packages, paints }: Study, cells: readonly Cell[]): Warn
         message: `${name} was not read in ${paint.name}.`,
         path: `${id} in ${paint.id}`,
       })),
+  );
+}
+
+/** What is missing in a cell that was read; a cell that was not read at all is told as such. */
+function missingWarnings({ paints }: Study, contenders: readonly Contender[]): Warning[] {
+  return contenders.flatMap(({ result: { package: item, missing }, read }) =>
+    missing
+      .filter(({ paint }) => paint === undefined || read.includes(paint))
+      .map(({ quantity, paint }) => {
+        const where = paint === undefined ? '' : ` in ${paints.find(({ id }) => id === paint)?.name ?? paint}`;
+        return {
+          code: 'figure-missing',
+          message: `The ${quantityName(quantity)} of ${item.name}${where} is missing, so nothing is proven for it.`,
+          path: paint === undefined ? item.id : `${item.id} in ${paint}`,
+        };
+      }),
   );
 }

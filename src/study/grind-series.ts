@@ -31,7 +31,8 @@ export const GRIND_SERIES = {
     const { finalStrength, timeTo95 } = fit;
     const beyond = timeTo95.extrapolated ? ', beyond the last time read' : '';
     const method = `grind curve, ${fit.form} form`;
-    const saved = reference && timeSaved(() => grindingTimeSaved(reference, fit));
+    const saved =
+      reference && (reference === 'itself' ? NOTHING_SAVED : timeSaved(() => grindingTimeSaved(reference, fit)));
     return {
       fit,
       curve: fit.curve.map(({ time, strength }) => ({ at: time, value: strength })),
@@ -44,6 +45,14 @@ export const GRIND_SERIES = {
     };
   },
 } as const satisfies SeriesKind<GrindCurveFit>;
+
+/** By definition: the others are compared with it. */
+const NOTHING_SAVED = {
+  quantity: 'grinding-time-saved',
+  value: 0,
+  exact: true,
+  method: 'the reference, by definition',
+} as const;
 
 /** Nothing where one of the curves doesn't reach the strength. */
 function timeSaved(compare: () => GrindingTimeSaved): SeriesFindings<GrindCurveFit>['figures'][number] | undefined {

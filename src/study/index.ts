@@ -8,6 +8,7 @@ export type {
   CellSpectra,
   Judgement,
   LetDown,
+  MissingFigure,
   PackageResult,
   Ranking,
   Recommendation,

@@ -9,14 +9,18 @@ import type { AcceptanceCriterion } from './study.js';
  *
  * @param figures - with their intervals; a figure without one is exact if it was supplied and undecided if it was computed
  * @param criteria - every criterion of the study; those on other quantities are passed over
+ * @param item - id of the package they belong to; a criterion may name its packages and paints
  * @param paint - the paint the figures belong to, absent for figures of the package as a whole
  */
 export function judgeFigures(
   figures: readonly Figure[],
   criteria: readonly AcceptanceCriterion[],
+  item: string,
   paint?: string,
 ): Judgement[] {
-  return criteria.flatMap(({ quantity, lower, upper, unit, reason }) => {
+  return criteria.flatMap(({ quantity, lower, upper, unit, reason, paints, packages }) => {
+    if (paint !== undefined && paints && !paints.includes(paint)) return [];
+    if (packages && !packages.includes(item)) return [];
     const limit = { lower, upper };
     return figures
       .filter((figure) => figure.quantity === quantity)

@@ -6,6 +6,8 @@ import type { Study } from './study.js';
 export interface Contender {
   readonly result: PackageResult;
   readonly figures: readonly Figure[];
+  /** Paints in which it was read. */
+  readonly read: readonly string[];
 }
 
 /**

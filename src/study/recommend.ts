@@ -31,7 +31,7 @@ export function recommend(
       ranking.undecided.length > 0
         ? 'No package can be recommended yet: none is proven to meet every criterion.'
         : 'No package can be recommended: each fails a criterion.';
-    return { statement: [opening, ...others].join(' ') };
+    return { headline: opening, statement: [opening, ...others].join(' ') };
   }
   const best = figureOf(first);
   const next = second === undefined ? undefined : figureOf(second);
@@ -54,8 +54,21 @@ export function recommend(
     second === undefined
       ? '.'
       : `, ${leadProven ? 'proven ahead of' : 'not proven different from'} ${nameOf(second)}${next ? ` (${quoteEstimate(next, next.unit)})` : ''}.`;
-  const statement = `${what}: it meets every criterion ${where}.${figure ? `${figure}${lead}` : ''}`;
-  return { package: first, leadProven, statement: [statement, ...others].join(' ') };
+  const meets = `${what}: it meets every criterion ${where}`;
+  return {
+    package: first,
+    leadProven,
+    headline: `${meets}${second === undefined ? '' : leadWords(leadProven, quantityName(ranking.by), nameOf(second))}.`,
+    statement: [`${meets}.${figure ? `${figure}${lead}` : ''}`, ...others].join(' '),
+  };
+}
+
+/** How the lead over the next package goes into the one sentence of the answer; nothing where no interval tells. */
+function leadWords(proven: boolean | undefined, quantity: string, next: string): string {
+  if (proven === undefined) return '';
+  return proven
+    ? `, and its lead in ${quantity} over ${next} is proven`
+    : `; that it leads in ${quantity} over ${next} is not proven`;
 }
 
 /** So many reasons are spelt out in the answer; the report lists all. */
@@ -75,16 +88,23 @@ function objection(
     ...(result?.judgements ?? []),
   ];
   const reasons = judgements.filter(({ outcome }) => outcome === result?.outcome);
-  if (reasons.length === 0) return `${name} is undecided: a figure that others have is missing for it.`;
-  const more = reasons.length - MOST_REASONS;
-  const listed = reasons.slice(0, MOST_REASONS).map((judgement) => describe(judgement, study));
+  const missing = result?.outcome === 'fails' ? [] : (result?.missing ?? []);
+  const texts = [
+    ...reasons.map((judgement) => describe(judgement, study)),
+    ...missing.map(({ quantity, paint }) => `${quantityName(quantity)}${inPaint(paint, study)} is missing`),
+  ];
+  const more = texts.length - MOST_REASONS;
+  const listed = texts.slice(0, MOST_REASONS);
   const rest = more > 0 ? [formatCount(more, 'more figure')] : [];
   return `${name} ${result?.outcome === 'fails' ? 'fails' : 'is undecided'}: ${[...listed, ...rest].join('; ')}.`;
 }
 
-function describe(judgement: Judgement, { paints }: Study): string {
+function inPaint(paint: string | undefined, { paints }: Study): string {
+  return paint === undefined ? '' : ` in ${paints.find(({ id }) => id === paint)?.name ?? paint}`;
+}
+
+function describe(judgement: Judgement, study: Study): string {
   const { quantity, paint, readingsNeeded, limit, unit } = judgement;
-  const path = paint === undefined ? '' : ` in ${paints.find(({ id }) => id === paint)?.name ?? paint}`;
   const more = readingsNeeded === undefined ? '' : ` (about ${readingsNeeded} readings per side would decide it)`;
-  return `${quantityName(quantity)}${path} is ${quoteEstimate(judgement, unit, limit.upper ?? limit.lower)}, compared with the limit of ${formatLimit(limit, unit)}${more}`;
+  return `${quantityName(quantity)}${inPaint(paint, study)} is ${quoteEstimate(judgement, unit, limit.upper ?? limit.lower)}, compared with the limit of ${formatLimit(limit, unit)}${more}`;
 }

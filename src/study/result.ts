@@ -88,6 +88,13 @@ export interface LetDown {
   readonly hoursSavedPerTonne?: number;
 }
 
+/** A figure that a criterion or the ranking asks for and that was neither read nor supplied. */
+export interface MissingFigure {
+  readonly quantity: string;
+  /** The paint it is missing in; absent where the package lacks it as a whole. */
+  readonly paint?: string;
+}
+
 /** One package over all its paints. */
 export interface PackageResult {
   readonly package: StudyPackage;
@@ -97,6 +104,8 @@ export interface PackageResult {
   /** Figures of the package as a whole: fits, dilution, supplied without a paint. */
   readonly figures: readonly Figure[];
   readonly judgements: readonly Judgement[];
+  /** What it lacks; while anything is missing the package is undecided, unless it fails. */
+  readonly missing: readonly MissingFigure[];
   /** The value that ranks it, the worst over its paints; absent if it was not measured. */
   readonly rankValue?: number;
   /** Most readings a side that any undecided figure needs. */
@@ -116,11 +125,14 @@ export interface Ranking {
   readonly unbeaten: readonly string[];
 }
 
-/** What to do, in one paragraph and for programs. */
+/** What to do: in one sentence, in one paragraph, and for programs. */
 export interface Recommendation {
   readonly package?: string;
   /** Whether its lead over the next package that meets every criterion is larger than the intervals. */
   readonly leadProven?: boolean;
+  /** The answer in one sentence. */
+  readonly headline: string;
+  /** The answer with its figures, and what stands against the other packages. */
   readonly statement: string;
 }
 

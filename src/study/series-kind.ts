@@ -57,8 +57,8 @@ export interface SeriesKind<Fit extends object = object> {
    * Fits a curve and reads it.
    *
    * @param points - in rising order of the axis
-   * @param reference - the fit of the reference package in the same paint, for other packages where there is one
+   * @param reference - the fit of the reference package in the same paint where there is one, `itself` for that package
    * @throws TintladderError where the points carry no curve; the series then says so
    */
-  evaluate(points: readonly SeriesPoint[], reference: Fit | undefined): Promise<SeriesFindings<Fit>>;
+  evaluate(points: readonly SeriesPoint[], reference: Fit | 'itself' | undefined): Promise<SeriesFindings<Fit>>;
 }

@@ -8,6 +8,8 @@ import { SERIES_FIELDS, SERIES_KINDS, type SeriesField } from './series-kinds.js
 const text = (description: string) => z.string().check(z.minLength(1), z.describe(description));
 const number = (description: string) => z.number().check(z.describe(description));
 const share = (description: string) => z.number().check(z.gte(0), z.lte(100), z.describe(description));
+/** Below 1 % it is most likely a fraction. */
+const loading = (description: string) => z.number().check(z.gte(1), z.lte(100), z.describe(description));
 const positive = (description: string) => z.number().check(z.positive(), z.describe(description));
 
 /** The fields of all series, as they stand in a package or in a rule of readings. */
@@ -35,7 +37,7 @@ const studyPackage = z.strictObject({
   name: text('Name shown in the report'),
   description: z.optional(text('What is in it')),
   ...seriesValues('package'),
-  pigmentLoading: z.optional(share('Pigment in the mill base, mass %')),
+  pigmentLoading: z.optional(loading('Pigment in the mill base, mass %')),
   additiveShare: z.optional(share('Additive in the mill base, mass %')),
   supplied: z.optional(z.array(supplied)),
 });
@@ -66,6 +68,8 @@ const criterion = z.strictObject({
   upper: z.optional(number('Highest value that meets the criterion')),
   unit: text('Unit of the limits'),
   reason: text('Why the limit is where it is'),
+  paints: z.optional(z.array(text('Id of a paint that it asks; all paints if left out')).check(z.minLength(1))),
+  packages: z.optional(z.array(text('Id of a package that it asks; all packages if left out')).check(z.minLength(1))),
 });
 
 const illuminant = z.strictObject({
@@ -128,6 +132,6 @@ export const studySchema = z.strictObject({
     }),
   ),
   dosageUnit: z.optional(text('Unit of the dosages')),
-  targetLoading: z.optional(share('Pigment in the finished colorant, mass %')),
+  targetLoading: z.optional(loading('Pigment in the finished colorant, mass %')),
   batchMass: z.optional(positive('Mass of a batch of mill base, kg')),
 });

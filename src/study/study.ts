@@ -45,6 +45,10 @@ export interface AcceptanceCriterion {
   readonly upper?: number;
   readonly unit: string;
   readonly reason: string;
+  /** Ids of the paints it asks; all of them if absent. */
+  readonly paints?: readonly string[];
+  /** Ids of the packages it asks; all of them if absent. */
+  readonly packages?: readonly string[];
 }
 
 /** What a reading is: a tint made with a package, or the untinted white base of a paint. */

@@ -3,15 +3,16 @@ import { computedFigure, suppliedFigures } from './cell-figures.js';
 import type { Figure } from './figure.js';
 import { judgeFigures, outcomeOf } from './judge-figures.js';
 import { letDownOf, withTimeSaved } from './let-down.js';
+import { missingFigures } from './missing-figures.js';
 import { type Contender, worstFigure } from './rank-packages.js';
-import type { Cell, LetDown, PackageResult } from './result.js';
+import type { Cell, LetDown, MissingFigure, PackageResult } from './result.js';
 import type { Study, StudyPackage } from './study.js';
 
 /**
  * Every package over all its paints: figures, the worst outcome, let-down, readings needed.
  *
  * A colorant must work in every paint, so an undecided or missing cell keeps the whole package undecided, and a failing one
- * fails it. What a criterion judges in one package must be there for all of them, or nothing is proven for those that lack it.
+ * fails it.
  *
  * @param grindTime - the grinding time at which a package is judged, min, where it has one
  */
@@ -25,15 +26,10 @@ export function summarisePackages(
   const places = study.packages.map((item, i) => ({
     item,
     letDown: withTimeSaved(letDowns[i], referenceLetDown),
-    own: packageFigures(item, letDowns[i]),
+    own: packageFigures(study, item, letDowns[i]),
     cells: cells.filter((cell) => cell.package === item.id),
   }));
-  const expected = new Set(places.flatMap((path) => judgedPlaces(study, path)));
-  return places.map((path) => {
-    const found = new Set(judgedPlaces(study, path));
-    const complete = [...expected].every((entry) => found.has(entry)) && path.cells.length === study.paints.length;
-    return summarise(study, path, complete);
-  });
+  return places.map((place) => summarise(study, place, missingFigures(study, place.item.id, place.own, cells)));
 }
 
 interface Place {
@@ -43,25 +39,16 @@ interface Place {
   readonly cells: readonly Cell[];
 }
 
-/** `quantity in paint` for everything of a package that a criterion judges. */
-function judgedPlaces({ criteria }: Study, { own, cells }: Place): string[] {
-  const judged = (figures: readonly Figure[], paint: string) =>
-    figures
-      .filter(({ quantity }) => criteria.some((criterion) => criterion.quantity === quantity))
-      .map(({ quantity }) => `${quantity} in ${paint}`);
-  return [...judged(own, ''), ...cells.flatMap(({ figures, paint }) => judged(figures, paint))];
-}
-
-function packageFigures(item: StudyPackage, letDown: LetDown | undefined): Figure[] {
-  const figures = suppliedFigures(item);
+function packageFigures(study: Study, item: StudyPackage, letDown: LetDown | undefined): Figure[] {
+  const figures = suppliedFigures(study, item);
   if (letDown?.additiveShare === undefined) return figures;
   const method = 'share in the mill base over the let-down factor';
   return [...figures, computedFigure('additive-share', { value: letDown.additiveShare, exact: true, method })];
 }
 
-function summarise(study: Study, { item, letDown, own, cells }: Place, complete: boolean): Contender {
+function summarise(study: Study, { item, letDown, own, cells }: Place, missing: readonly MissingFigure[]): Contender {
   const figures = [...own, ...cells.flatMap((cell) => cell.figures)];
-  const judgements = judgeFigures(own, study.criteria);
+  const judgements = judgeFigures(own, study.criteria, item.id);
   const outcomes = [outcomeOf(judgements), ...cells.map(({ outcome }) => outcome)];
   const needed = [...judgements, ...cells.flatMap((cell) => cell.judgements)].flatMap(
     ({ readingsNeeded }) => readingsNeeded ?? [],
@@ -69,12 +56,13 @@ function summarise(study: Study, { item, letDown, own, cells }: Place, complete:
   const result: PackageResult = {
     package: item,
     isReference: item.id === study.reference,
-    outcome: worstOutcome(complete ? outcomes : [...outcomes, 'undecided']),
+    outcome: worstOutcome(missing.length === 0 ? outcomes : [...outcomes, 'undecided']),
     figures: own,
     judgements,
+    missing,
     rankValue: worstFigure(figures, study.rankBy.quantity, study.rankBy.best)?.value,
     readingsNeeded: needed.length > 0 ? Math.max(...needed) : undefined,
     letDown,
   };
-  return { result, figures };
+  return { result, figures, read: cells.map(({ paint }) => paint) };
 }

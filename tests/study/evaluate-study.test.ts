@@ -37,6 +37,7 @@ test('a package that flocculates fails, and the answer says where and by how muc
   const result = await evaluateStudy(STUDY, readings({ R: [0.5, 0.5], A: [0.56, 0.68] }, 2));
   expect(result.ranking.failing).toEqual(['A']);
   expect(result.recommendation.package).toBe('R');
+  expect(result.recommendation.headline).toMatch(/^Stay with Reference[^.]*\.$/);
   expect(result.recommendation.statement).toMatch(
     /Stay with Reference.*Package A fails: .*rub-out difference in Wall paint is .* at most 1\.00\u00a0ΔE\*ab/,
   );

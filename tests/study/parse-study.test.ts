@@ -59,11 +59,54 @@ test('units must be those of the quantity, computed or supplied', () => {
     STUDY.packages[0],
     { ...STUDY.packages[1], supplied: [{ quantity: 'viscosity', value: 900, unit: 'mPa·s' }] },
   ];
-  const viscous = { ...criterion, quantity: 'viscosity', unit: 'Pa·s' };
-  expect(fault({ packages, criteria: [viscous] })).toMatchObject({ code: 'unit-mismatch', received: 'Pa·s' });
+  const viscous = { ...criterion, quantity: 'viscosity' };
+  expect(fault({ packages, criteria: [{ ...viscous, unit: 's' }] })).toMatchObject({
+    code: 'unit-mismatch',
+    path: 'packages[1].supplied[0].unit',
+    received: 'mPa·s',
+  });
+  expect(fault({ packages, criteria: [{ ...viscous, unit: 'Pa·s' }] })).toBeUndefined();
 });
 
 test('a supplied figure can not take the place of a computed one', () => {
   const packages = [{ ...STUDY.packages[0], supplied: [{ quantity: 'strength', value: 130, unit: '%' }] }];
   expect(fault({ packages })).toMatchObject({ code: 'study-invalid', received: 'strength' });
+});
+
+const supplying = (...supplied: object[]) => ({ packages: [{ ...STUDY.packages[0], supplied }, STUDY.packages[1]] });
+const gloss = { quantity: 'gloss', value: 80, unit: 'GU' };
+
+test.each([
+  ['a figure supplied twice', supplying(gloss, { ...gloss, value: 70 }), 'packages[0].supplied[1]'],
+  ['a figure for a paint and for all of them', supplying({ ...gloss, paint: 'W' }, gloss), 'packages[0].supplied[1]'],
+  ['an export that stands twice', { measurements: ['a.csv', 'b.csv', './a.csv'] }, 'measurements[2]'],
+  [
+    'a let-down that would concentrate',
+    { targetLoading: 50, packages: [{ ...STUDY.packages[0], pigmentLoading: 40 }, STUDY.packages[1]] },
+    'packages[0].pigmentLoading',
+  ],
+  ['a loading that is a fraction', { targetLoading: 0.4 }, 'targetLoading'],
+  [
+    'a loading of a package that is a fraction',
+    { packages: [{ ...STUDY.packages[0], pigmentLoading: 0.5 }, STUDY.packages[1]] },
+    'packages[0].pigmentLoading',
+  ],
+  [
+    'a criterion for a paint that is not there',
+    { criteria: [{ ...STUDY.criteria[0], paints: ['W', 'Z'] }] },
+    'criteria[0].paints[1]',
+  ],
+  [
+    'a criterion for a package that is not there',
+    { criteria: [{ ...STUDY.criteria[0], packages: ['Z'] }] },
+    'criteria[0].packages[0]',
+  ],
+])('%s is refused', (_, change, path) => {
+  expect(fault(change)).toMatchObject({ code: 'study-invalid', path });
+});
+
+test('a figure for each paint is no figure supplied twice', () => {
+  const paints = [...STUDY.paints, { id: 'E', name: 'Enamel' }];
+  const both = supplying({ ...gloss, paint: 'W' }, { ...gloss, paint: 'E' });
+  expect(fault({ ...both, paints })).toBeUndefined();
 });

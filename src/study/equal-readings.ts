@@ -1,0 +1,40 @@
+import { TintladderError, type Warning } from '../core/index.js';
+import type { AssignedReading } from './assign-readings.js';
+
+/**
+ * Finds readings that are copies of one another: equal in every value of their spectra or colours.
+ *
+ * Two readings of one name that are equal come from one export that was read twice; they are refused, since they would count
+ * twice. Equal readings of different names are noted: instruments round, and a film is rarely read equal at every wavelength.
+ *
+ * @throws TintladderError `reading-repeated` with the lines of both
+ */
+export function noteEqualReadings(readings: readonly AssignedReading[]): Warning[] {
+  const first = new Map<string, AssignedReading>();
+  return readings.flatMap((reading): Warning[] => {
+    const key = valuesOf(reading);
+    const other = first.get(key);
+    if (!other) {
+      first.set(key, reading);
+      return [];
+    }
+    if (other.name === reading.name) {
+      throw new TintladderError('reading-repeated', {
+        path: `measurement ${placed(reading)}`,
+        received: `the values of ${placed(other)}`,
+        expected: 'each reading once',
+        hint: 'Was one export given twice, under two names?',
+      });
+    }
+    const message = `The reading ${placed(reading)} equals ${placed(other)} in every value; is it a copy?`;
+    return [{ code: 'readings-equal', message, path: reading.name }];
+  });
+}
+
+function valuesOf({ spectrum }: AssignedReading): string {
+  return `${spectrum.start} ${spectrum.step} ${Array.from(spectrum.values).join(' ')}`;
+}
+
+function placed({ name, line }: AssignedReading): string {
+  return line === undefined ? JSON.stringify(name) : `${JSON.stringify(name)} (line ${line})`;
+}
