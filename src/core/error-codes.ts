@@ -21,6 +21,7 @@ const CODES = {
     'repetition-unstated',
     'level-misplaced',
     'pattern-invalid',
+    'precision-invalid',
   ],
   data: [
     'reflectance-out-of-range',

@@ -9,6 +9,6 @@ export {
 export { assertFinite, assertFiniteArray, assertPositive, refuseNonFinite } from './finite.js';
 export { decimalsFor, formatCount, formatFixed, formatList, formatSigned, withUnit } from './format.js';
 export { nearestName } from './nearest-name.js';
-export { assertFlag, assertOneOf, assertOptions } from './options.js';
+export { assertBetween, assertFlag, assertOneOf, assertOptions } from './options.js';
 export { asReadings } from './readings.js';
 export { assertRows, rowsOutput } from './rows.js';

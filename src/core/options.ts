@@ -45,3 +45,13 @@ export function assertFlag(value: unknown, path: string): asserts value is boole
   if (value === undefined || typeof value === 'boolean') return;
   throw new TintladderError('invalid-option', { path, received: value, expected: 'true or false' });
 }
+
+/** Refuses a number that does not lie between two others. */
+export function assertBetween(value: unknown, low: number, high: number, path: string): asserts value is number {
+  if (typeof value === 'number' && value > low && value < high) return;
+  throw new TintladderError('invalid-option', {
+    path,
+    received: value,
+    expected: `a number between ${low} and ${high}`,
+  });
+}

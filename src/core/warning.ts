@@ -34,6 +34,10 @@ export const WARNING_CODES = [
   'near-neutral',
   'extrapolated',
   'criteria-unsolved',
+  // evidence
+  'blocks-not-separable',
+  'never-in-one-session',
+  'white-exact',
   // fits
   'falls-off',
   'form-not-compared',

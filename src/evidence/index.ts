@@ -1,4 +1,20 @@
 export * from '../decision/index.js';
+export { DIRECTIONS, type Direction } from './comparisons/best-set.js';
+export { type CompareSidesOptions, compareSides } from './comparisons/compare-sides.js';
+export { SCATTER_BASES, type ScatterBasis } from './comparisons/difference-variance.js';
+export type { SideGroup } from './comparisons/prepared-group.js';
+export type { Shortfall } from './comparisons/shortfall.js';
+export {
+  type BestSides,
+  FINDINGS,
+  type Finding,
+  type GroupComparisons,
+  type Leader,
+  type LevelScatter,
+  type SideComparison,
+  type SideComparisons,
+  type SideMean,
+} from './comparisons/side-comparisons.js';
 export { lengthInterval } from './length-interval.js';
 export { CLAIMS, type Claim } from './readings/claim.js';
 export {
@@ -18,3 +34,9 @@ export type {
   RepeatedWeighings,
 } from './readings/repeated.js';
 export { type Repetition, repetitionOf } from './readings/repetition.js';
+export {
+  type VarianceComponent,
+  type VarianceComponents,
+  varianceComponents,
+} from './variance/nested-components.js';
+export type { Precision } from './variance/precision.js';

@@ -1,9 +1,12 @@
 export { findRoot } from './brent.js';
 export { difference, multiply, product, subtract } from './double-double.js';
+export { gaussLegendre, quadratureOver } from './gauss-legendre.js';
 export { findMinimum } from './golden-section.js';
-export { incompleteBeta, logBeta } from './incomplete-beta.js';
+export { incompleteBeta, logBeta, logGamma } from './incomplete-beta.js';
+export { invertSymmetric } from './invert-symmetric.js';
 export { interpolateLagrange, spreadLagrange } from './lagrange.js';
 export { mean, meanRow, squaresAroundMean, variance } from './moments.js';
+export { normalDensity, normalProbability } from './normal.js';
 export { quadraticForm } from './quadratic-form.js';
 export { singularValues } from './singular-values.js';
 export { refineBySpline } from './spline.js';

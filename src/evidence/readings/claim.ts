@@ -11,6 +11,12 @@ export const CLAIMS = ['package', 'batch', 'mill-base', 'film'] as const;
 /** One of {@link CLAIMS}. */
 export type Claim = (typeof CLAIMS)[number];
 
+/** Whether recipes are judged, which must be ground anew, or batches, which are what they are. */
+export const POPULATIONS = ['package', 'batch'] as const;
+
+/** One of {@link POPULATIONS}. */
+export type Population = (typeof POPULATIONS)[number];
+
 /** The level at which units must have been made anew, or be known from history, for a claim; a film needs none. */
 const LEVEL_OF_CLAIM: Readonly<Record<Claim, Level | undefined>> = {
   package: 'grind',
@@ -37,7 +43,7 @@ export function levelOfClaim(claim: Claim): Level | undefined {
 export function highestClaim(
   sides: readonly Pick<ReadRepeated<unknown>, 'levels' | 'counts'>[],
   known: readonly Level[] = [],
-  population: 'package' | 'batch' = 'package',
+  population: Population = 'package',
 ): Claim {
   const carried = (level: Level) => {
     const repeats = ({ levels, counts }: (typeof sides)[number]) => (counts[levels.indexOf(level)] ?? 1) > 1;

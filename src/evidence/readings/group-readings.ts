@@ -1,4 +1,5 @@
 import { TintladderError } from '../../core/index.js';
+import { assertArray, assertObject, assertOneOf, assertOptions, assertString } from '../../core/internal.js';
 import { BLOCKS, type Block, isBlock, isLevel, LEVELS, type Level } from './level.js';
 import { compileNamePattern, type NameParts, oneOf, placeholdersIn } from './name-pattern.js';
 import type { Repeated } from './repeated.js';
@@ -41,7 +42,7 @@ interface Placed<Measurement> {
  *
  * @param measurements - objects with a `name`, as `readMeasurements` gives them
  * @param pattern - literal text with placeholders in braces
- * @throws TintladderError `pattern-invalid`; `repetition-unstated` for several readings of one name without `sameName`;
+ * @throws TintladderError `wrong-type`; `invalid-option`; `pattern-invalid`; `repetition-unstated` for several readings of one name without `sameName`;
  * `level-misplaced` where `sameName` is not below all levels of the pattern, or a unit lies in two days or sessions at a time
  * @example
  * const list = ['W A 1-1', 'W A 1-2', 'W A 2-1', 'W R 1-1'].map((name) => ({ name }));
@@ -52,7 +53,11 @@ export function groupReadings<Measurement extends { readonly name: string }>(
   pattern: string,
   options: GroupReadingsOptions = {},
 ): GroupedReadings<Measurement> {
+  assertArray(measurements, 'measurements');
+  assertString(pattern, 'pattern');
+  assertOptions(options, ['words', 'sameName']);
   const { words = {}, sameName } = options;
+  if (sameName !== undefined) assertOneOf(sameName, LEVELS, 'options.sameName');
   const placeholders = placeholdersIn(pattern, 'pattern');
   const levels = LEVELS.filter((level) => placeholders.includes(level));
   const blocks = BLOCKS.filter((block) => placeholders.includes(block));
@@ -67,6 +72,8 @@ export function groupReadings<Measurement extends { readonly name: string }>(
   const unmatched: string[] = [];
   const groups = new Map<string, Placed<Measurement>[]>();
   measurements.forEach((measurement, i) => {
+    assertObject(measurement, `measurements[${i}]`, 'a measurement with a name');
+    assertString(measurement.name, `measurements[${i}].name`);
     const parts = read(measurement.name);
     if (parts === undefined) unmatched.push(measurement.name);
     else addTo(groups, JSON.stringify(keyOf(parts)), { measurement, path: `measurements[${i}]`, parts });

@@ -1,4 +1,5 @@
 import { TintladderError } from '../../core/index.js';
+import { assertObject, refuseNonFinite } from '../../core/internal.js';
 import { BLOCKS, type Block, isBlock, isLevel, LEVELS, type Level } from './level.js';
 import type { Repeated } from './repeated.js';
 
@@ -36,7 +37,7 @@ interface RawNest<Reading> {
  *
  * @param given - one reading, or a nest of {@link Repeated}
  * @param path - name of the argument, for faults
- * @throws TintladderError `repetition-unstated` for a bare list; `level-misplaced` for a level named twice, out of order or beside another, or a
+ * @throws TintladderError `wrong-type` or `not-finite` for what is neither an object nor a finite number; `repetition-unstated` for a bare list; `level-misplaced` for a level named twice, out of order or beside another, or a
  * key that is none; `empty` for a level without units; `wrong-length` for labels of days or sessions that are not one a unit
  */
 export function readRepeated<Reading>(given: Repeated<Reading>, path: string): ReadRepeated<Reading> {
@@ -68,7 +69,11 @@ function readNode<Reading>(given: unknown, path: string, blocks: Blocks, above: 
         : 'Say what was repeated: { weighing: [...] } for weigh-ups, { drawdown: [...] } or { spot: [...] } for one film.',
     });
   }
-  if (typeof given !== 'object' || given === null) return { reading: given as Reading, path, blocks };
+  if (typeof given === 'number') {
+    refuseNonFinite(given, path);
+    return { reading: given as Reading, path, blocks };
+  }
+  assertObject(given, path, 'a reading, or readings under the name of what was repeated');
   const level = levelOf(given, path, above);
   if (level === undefined) return { reading: given as Reading, path, blocks };
   const nest = given as Readonly<Record<string, unknown>>;
@@ -78,7 +83,7 @@ function readNode<Reading>(given: unknown, path: string, blocks: Blocks, above: 
     throw new TintladderError('level-misplaced', { path: `${path}.${level}`, received: units, expected });
   }
   if (units.length === 0) {
-    const expected = 'one unit or more';
+    const expected = 'a list of at least one unit';
     throw new TintladderError('empty', { path: `${path}.${level}`, received: units, expected });
   }
   const labels = BLOCKS.map((block) => [block, labelsOf(nest[block], units.length, `${path}.${block}`)] as const);

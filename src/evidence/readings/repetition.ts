@@ -23,10 +23,10 @@ export interface Repetition {
  * @param given - one reading, or a nest of {@link Repeated}
  * @param path - name of the argument, for faults
  * @throws TintladderError as every function that takes repeated readings: `repetition-unstated`, `level-misplaced`, `empty`, `wrong-length`
- * @example repetitionOf({ weighing: ['a', 'b', 'c'] }).noun // '3 weigh-ups'
- * @example repetitionOf({ spot: ['a', 'b'] }).noun // '2 spots of one film'
- * @example repetitionOf({ weighing: [{ spot: ['a', 'b'] }, { spot: ['c'] }] }).claim // 'mill-base'
- * @example repetitionOf(['a', 'b']) // throws repetition-unstated
+ * @example repetitionOf({ weighing: [1.1, 1.2, 1.3] }).noun // '3 weigh-ups'
+ * @example repetitionOf({ spot: [1, 2] }).noun // '2 spots of one film'
+ * @example repetitionOf({ weighing: [{ spot: [1, 2] }, { spot: [3] }] }).claim // 'mill-base'
+ * @example repetitionOf([1, 2]) // throws repetition-unstated
  */
 export function repetitionOf<Reading>(given: Repeated<Reading>, path = 'readings'): Repetition {
   return describeRepetition(readRepeated(given, path));
