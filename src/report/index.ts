@@ -7,5 +7,7 @@ export { toCsv } from './csv.js';
 export { renderHtml } from './render-html.js';
 export { renderMarkdown } from './render-markdown.js';
 export { type RenderTextOptions, renderText } from './render-text.js';
+export { REPORT_LENGTHS, type ReportLength, type ReportOptions } from './sections/study-document.js';
+export type { ReportIdentity } from './subject/report-identity.js';
 export { type RenderInspectionOptions, renderInspection } from './text/render-inspection.js';
 export { CERTAINTY_WORDS, CRITERION_WORDS, DIAGNOSIS_WORDS, FINDING_WORDS, OUTCOME_WORDS } from './words/words.js';

@@ -1,6 +1,6 @@
 import type { StudyResult } from '../study/index.js';
 import { htmlPage } from './html/html-page.js';
-import { studyDocument } from './sections/study-document.js';
+import { type ReportOptions, studyDocument } from './sections/study-document.js';
 
 /**
  * The comparison as one HTML file to be handed over: the answer first, then the tables, figures, method, notes and cautions.
@@ -9,6 +9,7 @@ import { studyDocument } from './sections/study-document.js';
  * setting, fits a phone, and prints on A4. Every text of the study is shown as text.
  *
  * @param result - as `evaluateStudy` gives it
+ * @param options - how much the report holds, and what it prints of where it comes from
  * @returns a complete HTML document
  * @example
  * const values = Array.from({ length: 31 }, (_, i) => 0.2 + 0.01 * i);
@@ -27,6 +28,6 @@ import { studyDocument } from './sections/study-document.js';
  * const result = await evaluateStudy(study, [{ name: 'tint', spectrum, conditions: {}, fields: {} }]);
  * renderHtml(result).startsWith('<!DOCTYPE html>') // true
  */
-export function renderHtml(result: StudyResult): string {
-  return htmlPage(studyDocument(result, 'full'));
+export function renderHtml(result: StudyResult, options: ReportOptions = {}): string {
+  return htmlPage(studyDocument(result, options));
 }

@@ -1,12 +1,13 @@
 import type { StudyResult } from '../study/index.js';
 import { markdownText } from './markdown/markdown-text.js';
-import { studyDocument } from './sections/study-document.js';
+import { type ReportOptions, studyDocument } from './sections/study-document.js';
 
 /**
  * The comparison as Markdown with tables, for a notebook, a wiki or a merge request: the answer first, then comparison,
  * criteria, order, method, notes and cautions.
  *
  * @param result - as `evaluateStudy` gives it
+ * @param options - how much the report holds, and what it prints of where it comes from
  * @returns Markdown (CommonMark with the usual pipe tables)
  * @example
  * const values = Array.from({ length: 31 }, (_, i) => 0.2 + 0.01 * i);
@@ -25,6 +26,6 @@ import { studyDocument } from './sections/study-document.js';
  * const result = await evaluateStudy(study, [{ name: 'tint', spectrum, conditions: {}, fields: {} }]);
  * renderMarkdown(result).split('\n')[0] // '# An invented tint'
  */
-export function renderMarkdown(result: StudyResult): string {
-  return markdownText(studyDocument(result, 'full'));
+export function renderMarkdown(result: StudyResult, options: ReportOptions = {}): string {
+  return markdownText(studyDocument(result, options));
 }

@@ -1,9 +1,11 @@
 import type { StudyResult } from '../study/index.js';
-import { studyDocument } from './sections/study-document.js';
+import { type ReportOptions, studyDocument } from './sections/study-document.js';
 import { textPage } from './text/text-page.js';
 
 /** How the text is laid out. */
-export interface RenderTextOptions {
+export interface RenderTextOptions extends ReportOptions {
+  /** @default 'short' */
+  readonly report?: ReportOptions['report'];
   /** Columns of the terminal. @default 100 */
   readonly width?: number;
   /** Whether outcomes and headings are coloured with terminal escapes. @default false */
@@ -35,6 +37,9 @@ export interface RenderTextOptions {
  * const result = await evaluateStudy(study, [{ name: 'tint', spectrum, conditions: {}, fields: {} }]);
  * renderText(result, { width: 80 }).split('\n')[0] // 'An invented tint'
  */
-export function renderText(result: StudyResult, { width = 100, colour = false }: RenderTextOptions = {}): string {
-  return textPage(studyDocument(result, 'short'), { width, colour });
+export function renderText(
+  result: StudyResult,
+  { width = 100, colour = false, report = 'short', identity }: RenderTextOptions = {},
+): string {
+  return textPage(studyDocument(result, { report, identity }), { width, colour });
 }

@@ -36,8 +36,11 @@ describe('renderText', () => {
   });
 
   test('names what is not met, with its limit', () => {
-    expect(renderText(result).replace(/\s+/g, ' ')).toContain(
-      'Package C with a rather longer name in Alkyd enamel fails: Relative tinting strength',
-    );
+    const text = renderText(result).replace(/\s+/g, ' ');
+    expect(text).toMatch(/Package C with a rather longer name, Alkyd enamel: Strength below 100\.0/);
+  });
+
+  test('shows everything where the full report is asked for', () => {
+    expect(renderText(result, { report: 'full' }).length).toBeGreaterThan(2 * renderText(result).length);
   });
 });

@@ -1,13 +1,14 @@
 import type { Outcome } from '../../decision/index.js';
 import type { Chart } from '../charts/chart.js';
 import type { StyleName } from '../charts/style-name.js';
+import type { Matrix } from './matrix.js';
 import type { Table } from './table.js';
 
 /** A report as plain data, of which HTML, Markdown and text are renderings; it knows nothing of studies. */
 export interface ReportDocument {
   readonly title: string;
   readonly note?: string;
-  /** What the whole report comes to. */
+  /** What the whole report comes to, in one sentence. */
   readonly answer: string;
   readonly sections: readonly Section[];
   /** The last words, for the foot of a page. */
@@ -20,10 +21,12 @@ export interface Section {
   readonly id: string;
   readonly heading: string;
   readonly blocks: readonly Block[];
+  /** Said for the record, to whoever the report is handed to; a terminal, where its maker reads, leaves it out. */
+  readonly forTheRecord?: boolean;
 }
 
 /** What a section is made of. */
-export type Block = Paragraph | List | Part | Table | ChartGroup | Key;
+export type Block = Paragraph | List | Part | Matrix | Table | ChartGroup | Key;
 
 /** A paragraph. */
 export interface Paragraph {

@@ -3,6 +3,7 @@ import { marker } from '../charts/series-style.js';
 import { styleOf } from '../charts/style-name.js';
 import type { Block, ChartGroup, Key } from '../document/report-document.js';
 import { element, fragment, type Markup } from '../markup/element.js';
+import { htmlMatrix } from './html-matrix.js';
 import { htmlTable } from './html-table.js';
 
 /** A block of a document. */
@@ -18,6 +19,8 @@ export function htmlBlock(block: Block): Markup {
       );
     case 'part':
       return element('div', { class: 'part' }, element('h3', {}, block.heading), block.blocks.map(htmlBlock));
+    case 'matrix':
+      return htmlMatrix(block);
     case 'table':
       return htmlTable(block);
     case 'charts':

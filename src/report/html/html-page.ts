@@ -1,5 +1,5 @@
 import type { ReportDocument, Section } from '../document/report-document.js';
-import { type Child, element, type Markup } from '../markup/element.js';
+import { element, type Markup } from '../markup/element.js';
 import { htmlBlock } from './html-block.js';
 import { STYLE } from './style.js';
 
@@ -8,7 +8,7 @@ export function htmlPage(document: ReportDocument): string {
   return `<!DOCTYPE html>\n${page(document).markup}\n`;
 }
 
-function page({ title, note, answer, sections, closing }: ReportDocument): Markup {
+function page({ title, note, answer, sections: [first, ...rest], closing }: ReportDocument): Markup {
   return element(
     'html',
     { lang: 'en' },
@@ -24,19 +24,39 @@ function page({ title, note, answer, sections, closing }: ReportDocument): Marku
     element(
       'body',
       {},
-      element('header', {}, element('h1', {}, title), note !== undefined && element('p', { class: 'note' }, note)),
       element(
-        'main',
+        'header',
         {},
-        section('answer', 'Answer', element('p', { class: 'answer' }, answer)),
-        sections.map(({ id, heading, blocks }: Section) => section(id, heading, ...blocks.map(htmlBlock))),
+        element('h1', {}, title),
+        note !== undefined && element('p', { class: 'note' }, note),
+        element('p', { class: 'answer' }, answer),
       ),
+      element('main', {}, [
+        // what is seen first comes before the way to the rest
+        first && sectionElement(first),
+        rest.length >= LEAST_LISTED && contents(rest),
+        rest.map(sectionElement),
+      ]),
       element('footer', {}, closing),
     ),
   );
 }
 
-/** A part of the page under its heading. */
-function section(id: string, heading: string, ...children: readonly Child[]): Markup {
-  return element('section', { 'aria-labelledby': id }, element('h2', { id }, heading), ...children);
+/** Fewer sections than these are found without a list of them. */
+const LEAST_LISTED = 6;
+
+function contents(sections: readonly Section[]): Markup {
+  return element(
+    'nav',
+    { 'aria-label': 'Contents' },
+    element(
+      'ul',
+      {},
+      sections.map(({ id, heading }) => element('li', {}, element('a', { href: `#${id}` }, heading))),
+    ),
+  );
+}
+
+function sectionElement({ id, heading, blocks }: Section): Markup {
+  return element('section', { 'aria-labelledby': id }, element('h2', { id }, heading), blocks.map(htmlBlock));
 }

@@ -39,7 +39,12 @@ p,ul{margin:.5rem 0;max-width:44rem}
 ul{padding-left:1.2rem}
 li{margin:.2rem 0}
 .note{color:var(--soft);font-style:italic}
-.answer{font-size:1.15rem;line-height:1.5;max-width:48rem}
+.answer{font-size:1.35rem;line-height:1.4;max-width:52rem;margin:.75rem 0 0}
+header+main>section:first-child>h2{position:absolute;width:1px;height:1px;margin:0;padding:0;overflow:hidden;clip-path:inset(50%)}
+nav ul{list-style:none;padding:0;margin:0;max-width:none;display:flex;flex-wrap:wrap;gap:.2rem 1.25rem}
+nav{font-family:var(--sans);font-size:.82rem}
+a{color:inherit;text-underline-offset:.15em}
+a:focus-visible{outline:2px solid;outline-offset:2px}
 table,figcaption,svg,.key,.panel-heading,footer{font-family:var(--sans)}
 table{width:100%;border-collapse:collapse;margin:1rem 0 1.5rem;font-size:.82rem;line-height:1.4;font-variant-numeric:tabular-nums lining-nums;border-bottom:1px solid var(--ink)}
 caption,figcaption{text-align:left;font-size:.82rem;line-height:1.4;color:var(--soft);margin-bottom:.5rem;max-width:48rem}
@@ -59,6 +64,18 @@ tbody th{min-width:6.5rem}
 .numeric+:not(.numeric){padding-left:.9rem}
 thead th{overflow-wrap:break-word}
 td.numeric{white-space:nowrap}
+.matrix{font-size:.95rem;line-height:1.45}
+.matrix.dense{font-size:.82rem}
+.matrix th,.matrix td{padding-top:.5rem;padding-bottom:.5rem}
+.matrix thead th{padding-top:.4rem;padding-bottom:.4rem}
+.matrix tbody th{font-weight:600}
+.matrix .outcome{font-size:1.1em}
+.matrix .line,.matrix .remark{display:block}
+.matrix .remark{font-size:.88em}
+.matrix .label{color:var(--soft);font-size:.88em;white-space:nowrap}
+.matrix th:nth-child(-n+2){width:9.5rem}
+.matrix b{font-weight:600}
+.matrix caption{caption-side:bottom;padding:.5rem 0 0}
 .aside{display:block;color:var(--soft);font-size:.92em}
 .outcome{font-weight:600;white-space:nowrap}
 .meets{color:var(--meets)}.fails{color:var(--fails)}.undecided{color:var(--undecided)}
@@ -88,22 +105,28 @@ td.missing{display:none!important}
 .compact tr:not(.group){display:flex;flex-wrap:wrap;gap:0 1rem}
 .compact tbody th{flex:0 0 100%}
 .compact td,.compact td.numeric{display:block;flex:0 0 6.6rem}
-.compact td::before{content:attr(data-label) " "}
+.compact td>div{grid-column:2}
+td::before{content:attr(data-label) " "}
 tbody th{font-weight:600;min-width:0}
 .group{background:var(--tint);border-top:1px solid var(--ink)}
 .group th{padding:.1rem .4rem}
 td,td.numeric{display:grid;grid-template-columns:9.5rem 1fr;gap:0 .6rem;text-align:left;white-space:normal}
+td>div{grid-column:2}
 td::before{content:attr(data-label);color:var(--soft);grid-row:span 3}
 td>*{grid-column:2}
 .plate-grid{grid-template-columns:1fr}
 .plate-grid svg:first-child{max-width:15rem}
 }
-@page{size:A4;margin:16mm 15mm 18mm}
+@page{margin:14mm 14mm 16mm}
 @media print{
 html{font-size:10.5pt}
 body{padding:0;max-width:none}
+nav{display:none}
+.answer{font-size:13pt}
+.matrix{font-size:9.5pt}.matrix.dense{font-size:8pt}
+.matrix th,.matrix td{padding-top:1.5mm;padding-bottom:1.5mm}
 h1{font-size:17pt}h2{font-size:12.5pt;margin-top:7mm}
-h2,h3,caption,figcaption,.panel-heading{break-after:avoid}
+h2,h3,h2+p,caption,figcaption,.panel-heading{break-after:avoid}
 .panels,.panel,.plate,.part,figcaption,caption,tr,li,.key{break-inside:avoid}
 thead{display:table-header-group}
 p,li{orphans:3;widows:3}

@@ -1,3 +1,4 @@
+import { matrixTable } from '../document/matrix.js';
 import type { Block, ReportDocument } from '../document/report-document.js';
 import { escapeMarkdown } from './escape-markdown.js';
 import { markdownTable } from './markdown-table.js';
@@ -26,6 +27,8 @@ function markdownBlock(block: Block, level: number): string[] {
       const heading = `${'#'.repeat(level)} ${escapeMarkdown(block.heading)}`;
       return [heading, ...block.blocks.flatMap((one) => markdownBlock(one, level + 1))];
     }
+    case 'matrix':
+      return markdownTable(matrixTable(block));
     case 'table':
       return markdownTable(block);
     case 'key':

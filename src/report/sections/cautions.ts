@@ -11,5 +11,6 @@ const CAUTIONS: readonly string[] = [
 export const cautionsSection: SectionBuilder = () => ({
   id: 'cautions',
   heading: 'Cautions',
+  forTheRecord: true,
   blocks: [list(CAUTIONS)],
 });

@@ -1,48 +1,18 @@
 import { STRENGTH_CRITERIA } from '../../strength/index.js';
-import type { Figure } from '../../study/index.js';
 import type { Block } from '../document/report-document.js';
-import type { Row, Table } from '../document/table.js';
+import type { Table } from '../document/table.js';
 import { figureCell, textCell } from '../document/table-cell.js';
 import { byPaint, type ReportContext } from '../subject/report-context.js';
-import { CRITERION_WORDS, quantityWords } from '../words/words.js';
+import { CRITERION_WORDS } from '../words/words.js';
 import { letDownTable } from './let-down-table.js';
 import type { SectionBuilder } from './section-builder.js';
 
-/** Figures beside strength and rub-out: let-down, storage, curves, what was supplied, and strength by each criterion. */
+/** Let-down of the mill bases, and strength by each criterion. */
 export const furtherSection: SectionBuilder = (context) => {
-  const parts: (Block | undefined)[] = [letDownTable(context), figuresTable(context), spreadTable(context)];
+  const parts: (Block | undefined)[] = [spreadTable(context), letDownTable(context)];
   const blocks = parts.filter((part) => part !== undefined);
   return blocks.length === 0 ? undefined : { id: 'further', heading: 'Further figures', blocks };
 };
-
-function figuresTable({ result, rows, names }: ReportContext): Table | undefined {
-  const row = (item: string, paint: string, figure: Figure): Row => [
-    textCell(quantityWords(figure.quantity)),
-    textCell(item),
-    textCell(paint),
-    figureCell(figure, figure.unit, { unitShown: true }),
-    textCell(figure.method),
-  ];
-  const all = [
-    ...rows.flatMap((own) => own.further.map((figure) => row(own.package, own.paint, figure))),
-    ...result.packages.flatMap(({ package: { id }, figures }) =>
-      figures.map((figure) => row(names.package(id), 'all', figure)),
-    ),
-  ];
-  if (all.length === 0) return undefined;
-  return {
-    kind: 'table',
-    caption: 'Further figures.',
-    columns: [
-      { heading: 'Quantity' },
-      { heading: 'Package' },
-      { heading: 'Paint' },
-      { heading: 'Value (95 % interval)', numeric: true },
-      { heading: 'Found by' },
-    ],
-    groups: [{ rows: all }],
-  };
-}
 
 /** Where the criteria disagree, the trial differs in shade and no single figure should be quoted. */
 function spreadTable(context: ReportContext): Table | undefined {

@@ -15,5 +15,9 @@ export const orderSection: SectionBuilder = ({ result, names }) => {
   if (undecided.length > 0) sentences.push(`Undecided: ${all(undecided)}.`);
   if (failing.length > 0) sentences.push(`Fails a criterion: ${all(failing)}.`);
   if (unbeaten.length > 0) sentences.push(`Not dominated by any other package: ${all(unbeaten)}.`);
-  return { id: 'order', heading: 'Order of the packages', blocks: [list(sentences)] };
+  return {
+    id: 'order',
+    heading: 'Order of the packages',
+    blocks: [list(sentences)],
+  };
 };

@@ -6,79 +6,135 @@ import type { Chart } from '../charts/chart.js';
 import type { PlottedSeries, Point } from '../charts/draw-line-chart.js';
 import type { TintName } from '../charts/tint-style.js';
 
-/** Values on a common grid, by the tint they belong to; values that don't exist are left out of the curve. */
-export type TintCurves = readonly (readonly [TintName, readonly (number | undefined)[]])[];
-
-/** The curves of a cell; the reference package is its own reference and is drawn once. */
-export function plateCurves({ spectra, strength }: Cell, surface: Surface | undefined) {
-  const reflectance: TintCurves = [
-    ...(strength ? [['reference', spectra.reference] as const] : []),
-    ['unrubbed', spectra.unrubbed],
-    ...(spectra.rubbed ? [['rubbed', spectra.rubbed] as const] : []),
-  ];
-  const ratio: TintCurves = reflectance.map(([name, values]) => [
-    name,
-    values.map((value) => ratioOf(value ?? 0, surface)),
-  ]);
-  return { reflectance, ratio };
+/** A curve on a common grid; values that don't exist are left out of it. */
+export interface TintCurve {
+  readonly label: string;
+  readonly tint: TintName;
+  readonly values: readonly (number | undefined)[];
 }
 
-/** K/S after the study's surface correction; undefined where a value has none, which is left out of the curve. */
-function ratioOf(measured: number, surface: Surface | undefined): number | undefined {
+/** Where a tint adds less K/S than this share of its most, a ratio of two of them shows noise alone. */
+const LEAST_SHARE = 0.05;
+
+/** The curves of a cell: reflectance of its areas, %, and the ratio of the K/S that the colorant adds, %. */
+export function plateCurves({ spectra, strength }: Cell, surface: Surface | undefined) {
+  const { reference, unrubbed, rubbed, white } = spectra;
+  const curve = (tint: TintName, values: readonly number[]): TintCurve => ({
+    label: tint,
+    tint,
+    values: values.map((value) => 100 * value),
+  });
+  const added = (values: readonly number[]) => addedKOverS(values, white, surface);
+  return {
+    reflectance: [
+      // the reference package is its own reference and is drawn once
+      ...(strength ? [curve('reference', reference)] : []),
+      curve('unrubbed', unrubbed),
+      ...(rubbed ? [curve('rubbed', rubbed)] : []),
+    ],
+    ratios: [
+      ...(strength ? [ratioCurve('trial / reference', 'unrubbed', added(unrubbed), added(reference))] : []),
+      ...(rubbed ? [ratioCurve('rubbed / unrubbed', 'rubbed', added(rubbed), added(unrubbed))] : []),
+    ],
+  };
+}
+
+type Values = readonly (number | undefined)[];
+
+/** K/S above that of the white, where it was read, after the study's surface correction. */
+function addedKOverS(
+  values: readonly number[],
+  white: readonly number[] | undefined,
+  surface: Surface | undefined,
+): Values {
+  return values.map((value, i) => {
+    const own = kOverSOf(value, surface);
+    const base = white ? kOverSOf(white[i], surface) : 0;
+    return own === undefined || base === undefined ? undefined : own - base;
+  });
+}
+
+/** K/S of a measured reflectance; undefined where it has none. */
+function kOverSOf(measured: number, surface: Surface | undefined): number | undefined {
   if (surface && !(measured > (surface.specular === 'included' ? surface.external : 0))) return undefined;
   const internal = surface ? internalReflectance(measured, surface) : measured;
   return internal > 0 && internal <= 1 ? kOverS(internal) : undefined;
 }
 
+function ratioCurve(label: string, tint: TintName, above: Values, below: Values): TintCurve {
+  const most = Math.max(0, ...below.filter((value) => value !== undefined));
+  const values = above.map((value, i) => {
+    const base = below[i];
+    return value === undefined || base === undefined || base < LEAST_SHARE * most ? undefined : (100 * value) / base;
+  });
+  return { label, tint, values };
+}
+
 /** Every value of every curve. */
-export function valuesOf(curves: TintCurves): number[] {
-  return curves.flatMap(([, values]) => values.filter((value) => value !== undefined));
+export function valuesOf(curves: readonly TintCurve[]): number[] {
+  return curves.flatMap(({ values }) => values.filter((value) => value !== undefined));
+}
+
+/** The range that the ratios of all plates share: around 100 %, and never so narrow that noise fills it. */
+export function ratioDomain(ratios: readonly (readonly TintCurve[])[]): readonly [number, number] {
+  const values = ratios.flatMap(valuesOf);
+  return [Math.min(95, ...values), Math.max(105, ...values)];
 }
 
 /** Reflectance over wavelength; `highest` is shared by the plates. */
-export function reflectancePlot(id: string, where: string, grid: Grid, curves: TintCurves, highest: number): Chart {
-  const percent: TintCurves = curves.map(([name, values]) => [
-    name,
-    values.map((value) => (value === undefined ? undefined : 100 * value)),
-  ]);
-  const words = { id, title: `Reflectance of ${where}`, description: describeCurves(percent, grid, 1, '%') };
-  return tintChart(words, grid, percent, 'Reflectance, %', 100 * highest);
-}
-
-/** K/S over wavelength; `highest` is shared by the plates. */
-export function kOverSPlot(id: string, where: string, grid: Grid, curves: TintCurves, highest: number): Chart {
-  const words = { id, title: `K/S of ${where}`, description: describeCurves(curves, grid, 3, '') };
-  return tintChart(words, grid, curves, 'K/S', highest);
-}
-
-function tintChart(
-  words: Omit<Chart, 'plot'>,
-  { start, step, count }: Grid,
-  curves: TintCurves,
-  yLabel: string,
-  yMax: number,
+export function reflectancePlot(
+  id: string,
+  where: string,
+  grid: Grid,
+  curves: readonly TintCurve[],
+  highest: number,
 ): Chart {
-  const series = curves.map(([name, values]): PlottedSeries => {
-    const curve = values.flatMap((value, i): Point[] => (value === undefined ? [] : [[start + i * step, value]]));
-    return { label: name, style: name, curve };
-  });
-  const xDomain = [start, start + (count - 1) * step] as const;
+  const words = { id, title: `Reflectance of ${where}`, description: describeCurves(curves, grid) };
   return {
     ...words,
-    plot: { kind: 'lines', yLabel, xLabel: 'Wavelength, nm', xDomain, yDomain: [0, yMax], height: 200, series },
+    plot: { ...plotOf(grid, curves), yLabel: 'Reflectance, %', yDomain: [0, highest] },
   };
 }
 
-function describeCurves(curves: TintCurves, { start, step }: Grid, decimals: number, unit: string): string {
+/** The ratio of added K/S over wavelength; `domain` is shared by the plates. */
+export function ratioPlot(
+  id: string,
+  where: string,
+  grid: Grid,
+  curves: readonly TintCurve[],
+  domain: readonly [number, number],
+): Chart {
+  const words = { id, title: `Ratio of added K/S of ${where}`, description: describeCurves(curves, grid) };
+  return {
+    ...words,
+    plot: {
+      ...plotOf(grid, curves),
+      yLabel: 'Ratio of added K/S, %',
+      yDomain: domain,
+      lines: [{ value: 100, label: 'equal', kind: 'reference' }],
+    },
+  };
+}
+
+function plotOf({ start, step, count }: Grid, curves: readonly TintCurve[]) {
+  const series = curves.map(({ label, tint, values }): PlottedSeries => {
+    const curve = values.flatMap((value, i): Point[] => (value === undefined ? [] : [[start + i * step, value]]));
+    return { label, style: tint, curve };
+  });
+  const xDomain = [start, start + (count - 1) * step] as const;
+  return { kind: 'lines', xLabel: 'Wavelength, nm', xDomain, height: 200, series } as const;
+}
+
+function describeCurves(curves: readonly TintCurve[], { start, step }: Grid): string {
   return curves
-    .map(([name, values]) => {
+    .map(({ label, values }) => {
       const numbers = values.filter((value) => value !== undefined);
-      if (numbers.length === 0) return `${name}: no value`;
+      if (numbers.length === 0) return `${label}: no value`;
       const place = (value: number) => `${formatFixed(start + values.indexOf(value) * step, 0)} nm`;
       const [low, high] = [Math.min(...numbers), Math.max(...numbers)].map(
-        (value) => `${withUnit(formatFixed(value, decimals), unit)} at ${place(value)}`,
+        (value) => `${withUnit(formatFixed(value, 1), '%')} at ${place(value)}`,
       );
-      return `${name}: lowest ${low}, highest ${high}`;
+      return `${label}: lowest ${low}, highest ${high}`;
     })
     .join('; ');
 }

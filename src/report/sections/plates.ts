@@ -1,23 +1,22 @@
-import { formatFixed } from '../../core/internal.js';
-import { type Block, type ChartGroup, paragraph } from '../document/report-document.js';
+import { formatCount } from '../../core/internal.js';
+import { type ChartGroup, paragraph } from '../document/report-document.js';
 import type { ComparisonRow } from '../subject/comparison-row.js';
-import { kOverSPlot, plateCurves, reflectancePlot, valuesOf } from './plate-curves.js';
+import { plateCurves, ratioDomain, ratioPlot, reflectancePlot, valuesOf } from './plate-curves.js';
 import { swatchChart } from './plate-swatches.js';
 import type { SectionBuilder } from './section-builder.js';
 
 /** More plates than these nobody looks through, and a page of thousands of curves is slow to open. */
-const MOST_PLATES = 60;
+const MOST_PLATES = 30;
 
-/**
- * Swatches, reflectance and K/S of every package in every paint, on common scales; in a large study those that call for a
- * look first, as many as a reader can take in.
- */
+/** Swatches, reflectance and the ratio of added K/S where something was found, on common scales; what fails comes first. */
 export const platesSection: SectionBuilder = ({ rows, result: { method } }) => {
-  const shown = rows.length > MOST_PLATES ? callingForALook(rows).slice(0, MOST_PLATES) : rows;
+  const found = callingForALook(rows);
+  const shown = found.slice(0, MOST_PLATES);
+  if (shown.length === 0) return undefined;
   const drawn = shown.map((row) => ({ row, ...plateCurves(row.cell, method.surface) }));
   const highest = Math.max(0.1, ...drawn.flatMap(({ reflectance }) => valuesOf(reflectance)));
-  const strongest = Math.max(0.1, ...drawn.flatMap(({ ratio }) => valuesOf(ratio)));
-  const plates = drawn.map(({ row, reflectance, ratio }, i): ChartGroup => {
+  const domain = ratioDomain(drawn.map(({ ratios }) => ratios));
+  const plates = drawn.map(({ row, reflectance, ratios }, i): ChartGroup => {
     const id = `plate-${i + 1}`;
     const where = `${row.package} in ${row.paint}`;
     const grid = row.cell.spectra.grid;
@@ -28,17 +27,31 @@ export const platesSection: SectionBuilder = ({ rows, result: { method } }) => {
       panels: [
         { chart: swatchChart(`${id}-swatches`, where, row.cell, method.viewing) },
         { chart: reflectancePlot(`${id}-reflectance`, where, grid, reflectance, highest) },
-        { chart: kOverSPlot(`${id}-ratio`, where, grid, ratio, strongest) },
+        ...(ratios.length > 0 ? [{ chart: ratioPlot(`${id}-ratio`, where, grid, ratios, domain) }] : []),
       ],
     };
   });
-  const left = rows.length - shown.length;
-  const note = `Shown are ${formatFixed(shown.length, 0)} of ${formatFixed(rows.length, 0)}: what fails first, then what is undecided; the figures of all stand in the tables.`;
-  const blocks: readonly Block[] = left > 0 ? [paragraph(note), ...plates] : plates;
-  return blocks.length === 0 ? undefined : { id: 'plates', heading: 'Swatches and curves', blocks };
+  const left = found.length - shown.length;
+  const rest = left > 0 ? ` ${formatCount(left, 'more plate')} left out; their figures stand with each package.` : '';
+  return {
+    id: 'plates',
+    heading: 'Swatches and curves of what was found',
+    blocks: [
+      paragraph(
+        `The ratio compares the K/S that the colorant adds at each wavelength, 100 % being equal: a flat line is a difference of strength, a sloped or bent one a difference of shade.${rest}`,
+      ),
+      ...plates,
+    ],
+  };
 };
 
-/** What fails, then what is undecided, then the rest, each in the order of the tables. */
+/** What fails, then what is undecided, then other findings, each in the order of the tables. */
 function callingForALook(rows: readonly ComparisonRow[]): ComparisonRow[] {
-  return (['fails', 'undecided', 'meets'] as const).flatMap((outcome) => rows.filter((row) => row.outcome === outcome));
+  const found = rows.filter(
+    ({ outcome, cell: { rubOut, shadeChange } }) =>
+      outcome !== 'meets' || shadeChange === true || (rubOut !== undefined && rubOut.diagnosis !== 'none'),
+  );
+  return (['fails', 'undecided', 'meets'] as const).flatMap((outcome) =>
+    found.filter((row) => row.outcome === outcome),
+  );
 }

@@ -1,54 +1,69 @@
 import type { StudyResult } from '../../study/index.js';
 import type { ReportDocument } from '../document/report-document.js';
 import { reportContext } from '../subject/report-context.js';
+import type { ReportIdentity } from '../subject/report-identity.js';
+import { answerSection } from './answer.js';
 import { cautionsSection } from './cautions.js';
-import { coloursSection } from './colours.js';
-import { comparisonSection } from './comparison.js';
-import { compatibilitySection } from './compatibility.js';
-import { criteriaSection } from './criteria.js';
 import { furtherSection } from './further.js';
+import { identitySection } from './identity.js';
+import { limitsSection } from './limits.js';
+import { marksSection } from './marks.js';
 import { methodSection } from './method.js';
+import { nextSection } from './next.js';
 import { notesSection } from './notes.js';
-import { openCriteriaSection } from './open-criteria.js';
 import { orderSection } from './order.js';
-import { packagesSection } from './packages.js';
+import { overviewSection } from './overview.js';
+import { packageDetails } from './package-details.js';
 import { platesSection } from './plates.js';
 import { rubOutSection } from './rub-out.js';
 import type { SectionBuilder } from './section-builder.js';
 import { seriesSection } from './series.js';
+import { storageSection } from './storage.js';
 import { strengthSection } from './strength.js';
 
 /** How much a report holds: what decides, or everything. */
-export type ReportLength = 'short' | 'full';
+export const REPORT_LENGTHS = ['short', 'full'] as const;
+
+/** One of {@link REPORT_LENGTHS}. */
+export type ReportLength = (typeof REPORT_LENGTHS)[number];
+
+/** What a report is asked for. */
+export interface ReportOptions {
+  /** `short`: overview, what to make next, limits, order and notes; `full`: everything. @default 'full' */
+  readonly report?: ReportLength;
+  /** What is printed of where the report comes from; the report looks nothing up, not even the date. */
+  readonly identity?: ReportIdentity;
+}
 
 /** The sections in their order, with the shortest report that holds them. A new kind of result is a file and a line here. */
 const SECTIONS: readonly (readonly [SectionBuilder, ReportLength])[] = [
-  [comparisonSection, 'short'],
-  [openCriteriaSection, 'short'],
+  [overviewSection, 'short'],
+  [nextSection, 'short'],
+  [limitsSection, 'short'],
   [orderSection, 'short'],
-  [criteriaSection, 'full'],
-  [compatibilitySection, 'full'],
-  [packagesSection, 'full'],
+  [answerSection, 'full'],
+  [marksSection, 'full'],
   [strengthSection, 'full'],
   [rubOutSection, 'full'],
-  [coloursSection, 'full'],
   [seriesSection, 'full'],
+  [storageSection, 'full'],
+  [packageDetails, 'full'],
   [platesSection, 'full'],
   [furtherSection, 'full'],
   [methodSection, 'full'],
   [notesSection, 'short'],
-  [cautionsSection, 'full'],
+  [cautionsSection, 'short'],
+  [identitySection, 'short'],
 ];
 
 /** The report on a comparison as a document, which every form of the report renders. */
-export function studyDocument(result: StudyResult, length: ReportLength): ReportDocument {
-  const context = reportContext(result);
-  const { title, note, recommendation } = result;
-  const chosen = SECTIONS.filter(([, shortest]) => length === 'full' || shortest === 'short');
+export function studyDocument(result: StudyResult, { report = 'full', identity }: ReportOptions = {}): ReportDocument {
+  const context = reportContext(result, identity);
+  const chosen = SECTIONS.filter(([, shortest]) => report === 'full' || shortest === 'short');
   return {
-    title,
-    note,
-    answer: recommendation.statement,
+    title: result.title,
+    note: result.note,
+    answer: result.recommendation.headline,
     sections: chosen.flatMap(([build]) => build(context) ?? []),
     closing: 'Made with tintladder. Swatches are for orientation: screens and printers change colours.',
   };

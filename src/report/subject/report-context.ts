@@ -2,6 +2,7 @@ import type { StudyResult } from '../../study/index.js';
 import { type ComparisonRow, comparisonRows } from './comparison-row.js';
 import { type CriterionGroup, criterionGroups } from './criterion-group.js';
 import { type Names, namesOf } from './names.js';
+import type { ReportIdentity } from './report-identity.js';
 
 /** What every section of a report is made from, gathered once. */
 export interface ReportContext {
@@ -11,14 +12,16 @@ export interface ReportContext {
   readonly criteria: readonly CriterionGroup[];
   /** The place of a package among the marks of the charts; the reference has the first. */
   readonly style: (id: string) => number;
+  readonly identity: ReportIdentity;
 }
 
 /** Gathers what the sections need of a study. */
-export function reportContext(result: StudyResult): ReportContext {
+export function reportContext(result: StudyResult, identity: ReportIdentity = {}): ReportContext {
   const trials = result.packages.filter(({ isReference }) => !isReference);
   const places = new Map(trials.map(({ package: { id } }, i) => [id, i + 1]));
   return {
     result,
+    identity,
     names: namesOf(result),
     rows: comparisonRows(result),
     criteria: criterionGroups(result),

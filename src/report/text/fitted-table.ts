@@ -81,7 +81,7 @@ function withNamesCut(
 function detailLines({ group, texts, cells }: PlacedRow, columns: readonly Column[], width: number): string[] {
   const details = texts.filter((_, i) => columns[i].detail === true && isNotable(cells[i]));
   if (details.length === 0) return [];
-  const where = group.heading === undefined ? '' : ` in ${plainText(group.heading)}`;
+  const where = group.heading === undefined ? '' : `, ${plainText(group.heading)}`;
   return wrap(`${texts[0]}${where}: ${details.join('; ')}.`, width);
 }
 
@@ -95,7 +95,7 @@ function asList(
   width: number,
   style: TextStyle,
 ): string[] {
-  const where = group.heading === undefined ? '' : ` in ${plainText(group.heading)}`;
+  const where = group.heading === undefined ? '' : `, ${plainText(group.heading)}`;
   return [
     ...wrap(`${texts[0]}${where}`, width).map(style.bold),
     ...cells.slice(1).flatMap((cell, i) => {

@@ -1,3 +1,4 @@
+import { matrixTable } from '../document/matrix.js';
 import type { Block, ReportDocument } from '../document/report-document.js';
 import { fittedTable } from './fitted-table.js';
 import { plainText, wrap } from './plain-text.js';
@@ -21,7 +22,8 @@ export function textPage({ title, note, answer, sections }: ReportDocument, { wi
     ...(note === undefined ? [] : wrap(plainText(note), room).map(style.faint)),
     '',
     ...wrap(plainText(answer), room),
-    ...sections.flatMap(({ heading, blocks }) => {
+    ...sections.flatMap(({ heading, blocks, forTheRecord }) => {
+      if (forTheRecord) return [];
       const shown = blocks.flatMap((block) => textBlock(block, room, style));
       return shown.length === 0 ? [] : ['', ...wrap(plainText(heading), room).map(style.bold), ...shown];
     }),
@@ -44,6 +46,8 @@ function textBlock(block: Block, room: number, style: TextStyle): string[] {
         ...wrap(plainText(block.heading), room).map(style.bold),
         ...block.blocks.flatMap((one) => textBlock(one, room, style)),
       ];
+    case 'matrix':
+      return fittedTable(matrixTable(block), room, style);
     case 'table':
       return fittedTable(block, room, style);
     case 'key':

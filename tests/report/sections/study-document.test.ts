@@ -2,10 +2,10 @@ import { describe, expect, test } from 'vitest';
 import type { Block, ReportDocument } from '../../../src/report/document/report-document.js';
 import type { Table } from '../../../src/report/document/table.js';
 import { studyDocument } from '../../../src/report/sections/study-document.js';
-import { inventedStudy, PACKAGES } from '../fixture/invented-study.js';
+import { inventedStudy, PACKAGES, PAINTS } from '../fixture/invented-study.js';
 
 const result = inventedStudy();
-const document = studyDocument(result, 'full');
+const document = studyDocument(result);
 
 const blocksOf = ({ sections }: ReportDocument, id: string): readonly Block[] =>
   sections.find((section) => section.id === id)?.blocks ?? [];
@@ -28,54 +28,92 @@ describe('the document of a study', () => {
   });
 
   test('in short is the full one with sections left out', () => {
-    const short = studyDocument(result, 'short');
+    const short = studyDocument(result, { report: 'short' });
     const ids = short.sections.map(({ id }) => id);
     expect(ids.length).toBeLessThan(document.sections.length);
     expect(document.sections.filter(({ id }) => ids.includes(id))).toEqual(short.sections);
   });
 
   test('leaves out the sections that a study has nothing for', () => {
-    const bare = studyDocument(
-      {
-        ...inventedStudy({ curves: false, paints: [{ id: 'w', name: 'Wall paint' }] }),
-        warnings: [],
-        unusedReadings: [],
-      },
-      'full',
-    );
-    for (const id of ['compatibility', 'series', 'notes']) expect(bare.sections.map((one) => one.id)).not.toContain(id);
+    const bare = studyDocument({
+      ...inventedStudy({ curves: false, paints: [{ id: 'w', name: 'Wall paint' }] }),
+      warnings: [],
+      unusedReadings: [],
+    });
+    for (const id of ['storage', 'series', 'notes']) expect(bare.sections.map((one) => one.id)).not.toContain(id);
   });
 });
 
-describe('the comparison', () => {
-  const table = tableOf(document, 'comparison');
+describe('the overview', () => {
+  const [matrix] = blocksOf(document, 'overview');
+  if (matrix.kind !== 'matrix') throw new Error('the overview is no matrix');
+  const order = [...result.ranking.meeting, ...result.ranking.undecided, ...result.ranking.failing];
 
-  test('holds the strength and rub-out of every package and paint as figures', () => {
-    expect(table?.groups.map(({ heading }) => heading)).toEqual(result.paints.map(({ name }) => name));
-    const rows = table?.groups.flatMap(({ rows }) => rows) ?? [];
-    const cells = result.paints.flatMap(({ id }) => result.cells.filter(({ paint }) => paint === id));
-    expect(rows).toHaveLength(cells.length);
-    rows.forEach((row, i) => {
-      const { strength, rubOut, outcome } = cells[i];
-      if (strength) expect(row[1]).toMatchObject({ value: strength.percent, unit: '%' });
-      expect(row[3]).toMatchObject({ value: rubOut?.difference.dEab, unit: 'ΔE*ab', interval: rubOut?.interval?.dEab });
-      expect(row[4]).toMatchObject({ kind: 'outcome', outcome });
+  test('comes first and names the packages in the order of the ranking', () => {
+    expect(document.sections[0].id).toBe('overview');
+    const names = order.map((id) => result.packages.find((one) => one.package.id === id)?.package.name);
+    expect(matrix.rows.map(({ name }) => name)).toEqual(names);
+    expect(matrix.columns).toEqual(result.paints.map(({ name }) => name));
+  });
+
+  test('holds outcome, strength and rub-out of every package and paint as figures', () => {
+    matrix.rows.forEach(({ verdicts, overall }, r) => {
+      expect(overall.outcome).toBe(result.packages.find((one) => one.package.id === order[r])?.outcome);
+      verdicts.forEach((verdict, p) => {
+        const cell = result.cells.find((one) => one.package === order[r] && one.paint === result.paints[p].id);
+        const [strength, , rubOut] = verdict?.figures ?? [];
+        expect(verdict?.outcome).toBe(cell?.outcome);
+        if (cell?.strength) expect(strength).toMatchObject({ value: cell.strength.percent, unit: '%' });
+        expect(rubOut).toMatchObject({ value: cell?.rubOut?.difference.dEab, interval: cell?.rubOut?.interval?.dEab });
+      });
     });
   });
 
-  test('marks the shade change of a package whose pigment differs', () => {
-    const rows = table?.groups.flatMap(({ rows }) => rows) ?? [];
-    const changed = rows.filter(([, , residual]) => residual.kind === 'figure' && residual.aside !== undefined);
-    expect(new Set(changed.map(([name]) => name.kind === 'text' && name.text))).toEqual(new Set([PACKAGES[4].name]));
+  test('gives a reason wherever something is not met', () => {
+    const verdicts = matrix.rows.flatMap((row) => [row.overall, ...row.verdicts.flatMap((one) => one ?? [])]);
+    const open = verdicts.filter(({ outcome }) => outcome !== 'meets');
+    expect(open.length).toBeGreaterThan(3);
+    for (const { remarks } of open) expect(remarks.length).toBeGreaterThan(0);
+  });
+
+  test('says so where a package was not read in a paint', () => {
+    const [first, ...rest] = result.cells;
+    const [partial] = blocksOf(studyDocument({ ...result, cells: rest }), 'overview');
+    const row = partial.kind === 'matrix' ? partial.rows.find(({ name }) => name === PACKAGES[0].name) : undefined;
+    expect(row?.verdicts[0]).toBeUndefined();
+    const next = blocksOf(studyDocument({ ...result, cells: rest }), 'next')[0];
+    const texts = next.kind === 'list' ? next.items.map(({ text }) => text) : [];
+    expect(texts.filter((text) => text.startsWith(PACKAGES[0].name)).join()).toContain(PAINTS[0].name);
+    expect(first.paint).toBe(PAINTS[0].id);
   });
 });
 
-test('what is not met is listed with its outcome', () => {
-  const [list] = blocksOf(document, 'open');
-  const judgements = [...result.cells, ...result.packages].flatMap((one) => one.judgements);
-  const open = judgements.filter(({ outcome }) => outcome !== 'meets');
-  const items = list.kind === 'list' ? list.items : [];
-  expect(items.map(({ outcome }) => outcome).sort()).toEqual(open.map(({ outcome }) => outcome).sort());
+test('what to make next names every undecided judgement with the readings it needs', () => {
+  const [list] = blocksOf(document, 'next');
+  const texts = list.kind === 'list' ? list.items.map(({ text }) => text) : [];
+  const open = [...result.cells, ...result.packages]
+    .flatMap(({ judgements }) => judgements)
+    .filter(({ outcome }) => outcome === 'undecided');
+  expect(open.length).toBeGreaterThan(0);
+  expect(texts.filter((text) => /\b9 readings/.test(text))).toHaveLength(open.length);
+});
+
+test('every package has a section with its figures, each beside its limit', () => {
+  const sections = document.sections.filter(({ id }) => id.startsWith('package-'));
+  expect(sections).toHaveLength(PACKAGES.length);
+  const table = tableOf(document, 'package-1');
+  const rows = table?.groups.flatMap(({ rows: own }) => own) ?? [];
+  const [viscosity] = rows.filter(([, value]) => value.kind === 'figure' && value.unit === 'mPa·s');
+  expect(viscosity[3]).toMatchObject({ kind: 'outcome' });
+});
+
+test('the identity is printed as it was given, and nothing is looked up', () => {
+  const identity = { date: '2031-02-03', author: 'A. N. Author', inputs: [{ name: 'readings.csv', digest: 'abc123' }] };
+  const given = JSON.stringify(blocksOf(studyDocument(result, { identity }), 'identity'));
+  for (const text of ['2031-02-03', 'A. N. Author', 'readings.csv', 'abc123']) expect(given).toContain(text);
+  const bare = blocksOf(document, 'identity');
+  expect(bare).toHaveLength(1);
+  expect(JSON.stringify(bare)).not.toMatch(/20\d\d-/);
 });
 
 test('the charts hold the figures of the study', () => {
@@ -88,16 +126,22 @@ test('the charts hold the figures of the study', () => {
   expect(chartsOf(document, 'series')).toHaveLength(2);
 });
 
-test('a large study shows the plates that call for a look, and says what it leaves out', () => {
-  const [first] = result.cells;
-  const many = Array.from(
-    { length: 80 },
-    (_, i) => ({ ...first, package: `P${i}`, outcome: i === 70 ? 'fails' : 'meets' }) as const,
+test('plates stand where something was found, what fails first, and a large study says how many are left out', () => {
+  const captions = chartsOf(document, 'plates').map(({ caption }) => caption);
+  const calm = result.cells.filter(
+    ({ outcome, rubOut, shadeChange }) => outcome === 'meets' && rubOut?.diagnosis === 'none' && !shadeChange,
   );
+  expect(calm.length).toBeGreaterThan(0);
+  expect(captions).toHaveLength(result.cells.length - calm.length);
+  const undecided = result.cells.find(({ outcome }) => outcome === 'undecided') ?? result.cells[0];
+  const many = Array.from({ length: 80 }, (_, i) => ({
+    ...undecided,
+    package: `P${i}`,
+    outcome: i === 70 ? ('fails' as const) : ('undecided' as const),
+  }));
   const packages = many.map(({ package: id }) => ({ ...result.packages[0], package: { id, name: id } }));
-  const large = studyDocument({ ...result, packages, cells: many }, 'full');
-  const plates = chartsOf(large, 'plates');
-  expect(plates).toHaveLength(60);
-  expect(plates[0].caption).toContain('P70');
-  expect(blocksOf(large, 'plates')[0].kind).toBe('paragraph');
+  const large = studyDocument({ ...result, packages, cells: many });
+  expect(chartsOf(large, 'plates')).toHaveLength(30);
+  expect(chartsOf(large, 'plates')[0].caption).toContain('P70');
+  expect(JSON.stringify(blocksOf(large, 'plates')[0])).toContain('50 more');
 });

@@ -1,9 +1,9 @@
 import type { SectionBuilder } from './section-builder.js';
 
 /** The packages with the mark by which every chart shows them. */
-export const packagesSection: SectionBuilder = ({ result, style }) => ({
-  id: 'packages',
-  heading: 'Packages and their marks',
+export const marksSection: SectionBuilder = ({ result, style }) => ({
+  id: 'marks',
+  heading: 'Marks of the charts',
   blocks: [
     {
       kind: 'key',
