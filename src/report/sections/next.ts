@@ -1,21 +1,27 @@
 import type { Judgement } from '../../study/index.js';
 import { quantityName } from '../../study/index.js';
 import { list } from '../document/report-document.js';
+import { missingWhereRead } from '../subject/missing.js';
 import { inOrder } from '../subject/package-order.js';
 import type { ReportContext } from '../subject/report-context.js';
 import type { SectionBuilder } from './section-builder.js';
 
 /** What to make or look at next: readings that would decide, and checks that would confirm a cause. */
 export const nextSection: SectionBuilder = (context) => {
-  const items = inOrder(context.result).flatMap(({ package: { id }, judgements }) => [
+  const { cells } = context.result;
+  const items = inOrder(context.result).flatMap((item) => [
     ...context.rows
-      .filter(({ cell }) => cell.package === id)
+      .filter(({ cell }) => cell.package === item.package.id)
       .flatMap(({ cell, package: name, paint }) =>
         [...cell.judgements.flatMap(toDecide), ...(cell.rubOut?.next ?? [])].map(
           (step) => `${name} in ${paint}: ${step}`,
         ),
       ),
-    ...judgements.flatMap(toDecide).map((step) => `${context.names.package(id)}: ${step}`),
+    ...item.judgements.flatMap(toDecide).map((step) => `${item.package.name}: ${step}`),
+    ...missingWhereRead(item, cells).map(({ quantity, paint }) => {
+      const where = paint === undefined ? '' : ` in ${context.names.paint(paint)}`;
+      return `${item.package.name}${where}: the ${quantityName(quantity)} is missing; read or supply it.`;
+    }),
   ]);
   const steps = [...items, ...notRead(context)];
   return steps.length === 0 ? undefined : { id: 'next', heading: 'What to make next', blocks: [list(steps)] };

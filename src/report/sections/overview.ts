@@ -4,10 +4,11 @@ import type { Cell, PackageResult } from '../../study/index.js';
 import type { MatrixRow, Verdict } from '../document/matrix.js';
 import { figureCell, textCell } from '../document/table-cell.js';
 import type { ComparisonRow } from '../subject/comparison-row.js';
+import { missingWhereRead } from '../subject/missing.js';
 import { inOrder } from '../subject/package-order.js';
 import { reasonWords } from '../subject/reason.js';
 import type { ReportContext } from '../subject/report-context.js';
-import { CRITERION_WORDS } from '../words/words.js';
+import { CRITERION_WORDS, quantityWords } from '../words/words.js';
 import type { SectionBuilder } from './section-builder.js';
 
 /** Package by paint at a glance: outcome, strength, rub-out and what it shows, and why a package fails. */
@@ -50,6 +51,11 @@ function rowOf(item: PackageResult, { result, rows, names }: ReportContext): Mat
         ...(item.isReference ? ['reference'] : []),
         ...(worst.length > 0 && result.paints.length > 1 ? [`in ${where}`] : []),
         ...item.judgements.filter(({ outcome }) => outcome !== 'meets').map(reasonWords),
+        ...missingWhereRead(item, result.cells).map(({ quantity, paint }) =>
+          paint === undefined || result.paints.length === 1
+            ? `${quantityWords(quantity)} missing`
+            : `${quantityWords(quantity)} missing in ${names.paint(paint)}`,
+        ),
       ],
     },
     verdicts: result.paints.map((paint) => {

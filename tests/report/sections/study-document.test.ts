@@ -98,6 +98,21 @@ test('what to make next names every undecided judgement with the readings it nee
   expect(texts.filter((text) => /\b9 readings/.test(text))).toHaveLength(open.length);
 });
 
+test('a figure that is missing is named, unless the package was not read in that paint at all', () => {
+  const [first, ...rest] = result.packages;
+  const [paint, other] = result.paints;
+  const missing = [
+    { quantity: 'gloss', paint: paint.id },
+    { quantity: 'viscosity', paint: other.id },
+  ];
+  const cells = result.cells.filter((cell) => cell.package !== first.package.id || cell.paint !== other.id);
+  const partial = studyDocument({ ...result, packages: [{ ...first, missing }, ...rest], cells });
+  const [matrix] = blocksOf(partial, 'overview');
+  const row = matrix.kind === 'matrix' ? matrix.rows.find(({ name }) => name === first.package.name) : undefined;
+  expect(row?.overall.remarks.filter((remark) => /missing/i.test(remark))).toEqual([expect.stringMatching(/gloss/i)]);
+  expect(JSON.stringify(blocksOf(partial, 'next'))).toMatch(/gloss is missing/);
+});
+
 test('every package has a section with its figures, each beside its limit', () => {
   const sections = document.sections.filter(({ id }) => id.startsWith('package-'));
   expect(sections).toHaveLength(PACKAGES.length);
