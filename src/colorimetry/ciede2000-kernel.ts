@@ -1,3 +1,5 @@
+import { NO_ROTATION, rotationSine } from './rotation-term.js';
+
 // Cosines and sines of the fixed angles of the formula, in degrees.
 const COS_6 = 0.9945218953682733;
 const SIN_6 = 0.10452846326765347;
@@ -6,11 +8,6 @@ const COS_63 = 0.45399049973954675;
 const SIN_63 = 0.8910065241883679;
 const COS_275 = 0.08715574274765817;
 const SIN_275 = -0.9961946980917455;
-const RADIANS_25 = 0.4363323129985824;
-const RADIANS_60 = 1.0471975511965976;
-
-/** The cosine of 140 degrees: farther than that from 275 degrees the rotation term is below 1e-13 of the difference. */
-const NO_ROTATION = -0.766;
 
 /**
  * CIEDE2000 of one pair, unchecked. The single and the batch form both call it, so they agree to the bit, and every step
@@ -42,7 +39,8 @@ export function ciede2000(
   const C1 = Math.sqrt(ap1 * ap1 + b1 * b1);
   const C2 = Math.sqrt(ap2 * ap2 + b2 * b2);
   const C = (C1 + C2) / 2;
-  const L50 = ((L1 + L2) / 2 - 50) ** 2;
+  const fromMiddle = (L1 + L2) / 2 - 50;
+  const L50 = fromMiddle * fromMiddle;
   const l = (L2 - L1) / (kL * (1 + (0.015 * L50) / Math.sqrt(20 + L50)));
   const c = (C2 - C1) / (kC * (1 + 0.045 * C));
 
@@ -85,8 +83,7 @@ export function ciede2000(
   // The rotation term takes h - 275 degrees as it is, not the short way round: hues from 0 to 90 degrees are far from it.
   const blue = COS_275 * cos + SIN_275 * sin;
   if (blue < NO_ROTATION || (cos > 0 && sin > -1e-15)) return Math.sqrt(l * l + c * c + h * h);
-  const away = (blue < 1 ? Math.acos(blue) : 0) / RADIANS_25;
-  const rotation = -2 * highChroma(C) * Math.sin(RADIANS_60 * Math.exp(-away * away));
+  const rotation = -2 * highChroma(C) * rotationSine(blue);
   return Math.sqrt(l * l + c * c + h * h + rotation * c * h);
 }
 
