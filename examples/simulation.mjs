@@ -1,5 +1,5 @@
 // Simulated drawdowns for the examples. Nothing here was measured: every film comes from the K and S curves stated
-// below, so the true strength is known and the examples can be held against it.
+// below, so the true strength is known and the examples can be compared with it.
 
 import { writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
@@ -57,6 +57,15 @@ export function withInstrumentNoise(percents, noise) {
   const offset = 0.01 * noise();
   return percents.map((percent) => percent * gain + offset + 0.006 * noise());
 }
+
+/**
+ * How much a simulated laboratory scatters: standard deviations of the tinting strength, relative, from one unit to the next. A
+ * grind made anew scatters most, spots of one film least.
+ */
+export const SCATTER = { grind: 0.01, weighing: 0.012, drawdown: 0.006, spot: 0.003 };
+
+/** A function that makes a unit anew: the factor by which its strength differs from what was meant. */
+export const unitsFrom = (noise) => (level) => 1 + SCATTER[level] * noise();
 
 /** Writes the files of an example into its folder when its generator is run as a program. */
 export function writeWhenRun(moduleUrl, generate) {

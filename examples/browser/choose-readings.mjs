@@ -16,9 +16,12 @@ export function matches(name, pattern) {
   return pattern.trim() !== '' && expression.test(name.trim());
 }
 
-/** A pattern for every name and its numbered replicates, in the order of the file: `WB white 1`, `WB white 2` give `WB white *`. */
+/**
+ * A pattern for every name and its numbered replicates, in the order of the file: `WB white 1`, `WB white 2` give `WB white *`,
+ * `WB A 1-1`, `WB A 1-2` give `WB A *`.
+ */
 export function groupsOf(names) {
-  const stem = (name) => name.replace(/[\s._-]*\d+$/, '');
+  const stem = (name) => name.replace(/[\s._-]*\d+(?:-\d+)*$/, '');
   const counts = new Map();
   for (const name of names) counts.set(stem(name), (counts.get(stem(name)) ?? 0) + 1);
   return [...new Set(names.map((name) => (counts.get(stem(name)) > 1 ? `${stem(name)} *` : name)))];

@@ -1,19 +1,20 @@
-// Writes readings.csv and truth.json. Invented scenario: four additive packages for one green pigment, each let down in two
-// white paints, three drawdowns each, read once where they were left alone and once where they were rubbed.
+// Writes readings.csv and truth.json. Invented scenario: four additive packages for one green pigment, one mill base each, let
+// down in two white paints: four weigh-ups, one drawdown of each, two spots where it was left alone and two where it was rubbed.
 // Run it with `node examples/dispersant-screening/generate.mjs`; the same seed gives the same files.
 import {
   delimitedText,
   filmReadings,
   PIGMENTS,
   seededNoise,
+  unitsFrom,
   withInstrumentNoise,
   writeWhenRun,
 } from '../simulation.mjs';
 
 export const SEED = 20261;
-const REPLICATES = 3;
-/** Film-to-film scatter of the tinting strength: weighing, mixing, drawing down. Standard deviation, relative. */
-const FILM_SCATTER = 0.006;
+const WEIGH_UPS = 4;
+const SPOTS = 2;
+const WHITES = 3;
 
 /**
  * The truth. `strength`: of the rubbed, well dispersed film against the reference, percent. `flocculated`: share of the
@@ -31,23 +32,25 @@ const AMOUNT = { WB: 0.9, SB: 1.1 };
 
 export function generate() {
   const noise = seededNoise(SEED);
+  const unit = unitsFrom(noise);
   const rows = [];
   for (const paint of Object.keys(AMOUNT)) {
-    for (let replicate = 1; replicate <= REPLICATES; replicate++) {
-      rows.push({
-        name: `${paint} white ${replicate}`,
-        percents: withInstrumentNoise(filmReadings({ colorants: [] }), noise),
-      });
+    for (let drawdown = 1; drawdown <= WHITES; drawdown++) {
+      const percents = withInstrumentNoise(filmReadings({ colorants: [] }), noise);
+      rows.push({ name: `${paint} white ${drawdown}`, percents });
     }
     for (const [id, { strength, flocculated }] of Object.entries(TRUTH)) {
-      for (let replicate = 1; replicate <= REPLICATES; replicate++) {
-        const full = AMOUNT[paint] * (strength / 100) * (1 + FILM_SCATTER * noise());
+      for (let weighing = 1; weighing <= WEIGH_UPS; weighing++) {
+        const full = AMOUNT[paint] * (strength / 100) * unit('weighing') * unit('drawdown');
         for (const [area, amount] of [
           ['unrubbed', full * (1 - flocculated[paint])],
           ['rubbed', full],
         ]) {
-          const percents = filmReadings({ colorants: [{ pigment: PIGMENTS.green, amount }] });
-          rows.push({ name: `${paint} ${id} ${area} ${replicate}`, percents: withInstrumentNoise(percents, noise) });
+          for (let spot = 1; spot <= SPOTS; spot++) {
+            const colorants = [{ pigment: PIGMENTS.green, amount: amount * unit('spot') }];
+            const percents = withInstrumentNoise(filmReadings({ colorants }), noise);
+            rows.push({ name: `${paint} ${id} ${area} ${weighing}-${spot}`, percents });
+          }
         }
       }
     }

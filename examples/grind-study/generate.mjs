@@ -1,20 +1,20 @@
-// Writes readings.csv and truth.json. Invented scenario: two additive packages for one red pigment, sampled at eight grinding
-// times, each sample let down in one white paint, two drawdowns a sample.
+// Writes readings.csv and truth.json. Invented scenario: two additive packages for one red pigment, three mill runs of each,
+// sampled at eight grinding times, each sample weighed up and drawn down once in one white paint.
 // Run it with `node examples/grind-study/generate.mjs`; the same seed gives the same files.
 import {
   delimitedText,
   filmReadings,
   PIGMENTS,
   seededNoise,
+  unitsFrom,
   withInstrumentNoise,
   writeWhenRun,
 } from '../simulation.mjs';
 
 export const SEED = 20262;
 const TIMES = [10, 20, 30, 45, 60, 80, 100, 120];
-const REPLICATES = 2;
-/** Film-to-film scatter of the tinting strength. Standard deviation, relative. */
-const FILM_SCATTER = 0.006;
+const RUNS = 3;
+const WHITES = 3;
 
 /**
  * The truth: strength grows as F∞ - (F∞ - F0) exp(-t / τ); F∞ and F0 in percent of the reference's F∞, τ in minutes.
@@ -28,20 +28,27 @@ export const TRUTH = {
 export const strengthAt = ({ final, start, tau }, time) => final - (final - start) * Math.exp(-time / tau);
 
 const AMOUNT = 1;
+/** From one run to the next, standard deviation, relative. */
+const PACE_SCATTER = 0.05;
 
 export function generate() {
   const noise = seededNoise(SEED);
   const rows = [];
   const white = { colorants: [] };
-  for (let i = 1; i <= 3; i++) {
+  const unit = unitsFrom(noise);
+  for (let i = 1; i <= WHITES; i++) {
     rows.push({ name: `white ${i}`, percents: withInstrumentNoise(filmReadings(white), noise) });
   }
   for (const [id, curve] of Object.entries(TRUTH)) {
-    for (const time of TIMES) {
-      for (let replicate = 1; replicate <= REPLICATES; replicate++) {
-        const amount = AMOUNT * (strengthAt(curve, time) / 100) * (1 + FILM_SCATTER * noise());
+    for (let run = 1; run <= RUNS; run++) {
+      const charge = unit('grind');
+      // no two runs of a mill grind at quite the same pace
+      const pace = 1 + PACE_SCATTER * noise();
+      for (const time of TIMES) {
+        const strength = charge * strengthAt(curve, time * pace);
+        const amount = AMOUNT * (strength / 100) * unit('weighing') * unit('drawdown') * unit('spot');
         const percents = filmReadings({ colorants: [{ pigment: PIGMENTS.red, amount }] });
-        rows.push({ name: `${id} ${time} min ${replicate}`, percents: withInstrumentNoise(percents, noise) });
+        rows.push({ name: `${id} run ${run} ${time} min`, percents: withInstrumentNoise(percents, noise) });
       }
     }
   }

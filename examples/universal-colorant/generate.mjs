@@ -1,19 +1,19 @@
-// Writes readings.csv and truth.json. Invented scenario: three additive packages for a universal yellow colorant, let down in four white
-// paints, three drawdowns each, read where left alone and where rubbed, fresh and after four weeks at 50 °C.
+// Writes readings.csv and truth.json. Invented scenario: three additive packages for a universal yellow colorant, one mill base each, let down in
+// four white paints: four weigh-ups, one drawdown of each, read where left alone and where rubbed, fresh and after four weeks at 50 °C.
 // Run it with `node examples/universal-colorant/generate.mjs`; the same seed gives the same files.
 import {
   delimitedText,
   filmReadings,
   PIGMENTS,
   seededNoise,
+  unitsFrom,
   withInstrumentNoise,
   writeWhenRun,
 } from '../simulation.mjs';
 
 export const SEED = 20264;
-const REPLICATES = 3;
-/** Film-to-film scatter of the tinting strength. Standard deviation, relative. */
-const FILM_SCATTER = 0.005;
+const WEIGH_UPS = 4;
+const WHITES = 3;
 
 /** Amount of colorant in each paint. */
 const AMOUNT = { interior: 0.9, facade: 0.7, alkyd: 1, primer: 0.8 };
@@ -31,20 +31,21 @@ export const TRUTH = {
 
 export function generate() {
   const noise = seededNoise(SEED);
+  const unit = unitsFrom(noise);
   const rows = [];
   const read = (name, amount) => {
-    const percents = filmReadings({ colorants: [{ pigment: PIGMENTS.yellow, amount }] });
+    const percents = filmReadings({ colorants: [{ pigment: PIGMENTS.yellow, amount: amount * unit('spot') }] });
     rows.push({ name, percents: withInstrumentNoise(percents, noise) });
   };
   for (const [paint, amount] of Object.entries(AMOUNT)) {
-    for (let i = 1; i <= REPLICATES; i++) read(`${paint}/white/${i}`, 0);
+    for (let i = 1; i <= WHITES; i++) read(`${paint}/white/${i}`, 0);
     for (const [id, { strength, flocculated, stored }] of Object.entries(TRUTH)) {
       for (const [storage, share] of [
         ['fresh', 100],
         ['stored', stored],
       ]) {
-        for (let i = 1; i <= REPLICATES; i++) {
-          const full = amount * (strength / 100) * (share / 100) * (1 + FILM_SCATTER * noise());
+        for (let i = 1; i <= WEIGH_UPS; i++) {
+          const full = amount * (strength / 100) * (share / 100) * unit('weighing') * unit('drawdown');
           read(`${paint}/${id}/${storage}/unrubbed/${i}`, full * (1 - (flocculated[paint] ?? 0)));
           read(`${paint}/${id}/${storage}/rubbed/${i}`, full);
         }

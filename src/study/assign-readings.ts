@@ -1,34 +1,31 @@
-import type { Spectrum } from '../colorimetry/index.js';
-import { TintladderError } from '../core/index.js';
+import { TintladderError, type Warning } from '../core/index.js';
 import type { Measurement } from '../exchange/index.js';
+import { type AssignedReading, placeText } from './assigned-reading.js';
+import { noteEqualReadings } from './equal-readings.js';
 import { compilePattern } from './sample-pattern.js';
-import type { SeriesPlace } from './series-kinds.js';
 import type { ReadingPlace, ReadingRule, Study } from './study.js';
-
-/** A reading with its place in the study. */
-export interface AssignedReading extends Required<Pick<ReadingPlace, 'role' | 'area' | 'storage'>>, SeriesPlace {
-  readonly name: string;
-  readonly spectrum: Spectrum;
-  /** Line of the file at which it starts. */
-  readonly line?: number;
-  readonly package?: string;
-  readonly paint: string;
-}
 
 /** Every reading that a rule claims, and the names of those that none does. */
 export interface Assignment {
   readonly readings: readonly AssignedReading[];
   readonly unused: readonly string[];
+  readonly warnings: readonly Warning[];
+}
+
+interface Claim {
+  readonly rule: number;
+  readonly place: ReadingPlace;
 }
 
 /**
  * Gives each measurement its place by the rules of the study.
  *
  * @throws TintladderError `unknown-sample` for a name that no measurement has, or a pattern that fits none;
- * `reading-claimed-twice` listing the readings that two rules claim; `kinds-mixed` for a claimed measurement without a spectrum
+ * `reading-claimed-twice` listing the readings that two rules claim; `kinds-mixed` for a claimed measurement without a spectrum;
+ * `reading-repeated` for one that was given twice; `repetition-unstated` for readings that a rule doesn't tell apart
  */
 export function assignReadings(study: Study, measurements: readonly Measurement[]): Assignment {
-  const claims = measurements.map((): { rule: number; path: ReadingPlace }[] => []);
+  const claims = measurements.map((): Claim[] => []);
   study.readings.forEach((rule, r) => {
     const read = readerOf(rule, study);
     let fits = 0;
@@ -36,49 +33,38 @@ export function assignReadings(study: Study, measurements: readonly Measurement[
       const found = read(name);
       if (!found) return;
       fits++;
-      claims[m].push({ rule: r, path: found });
+      // Each reading that a rule takes is a unit of its own where the rule says what is repeated.
+      const unit = rule.repeated === undefined ? {} : { [rule.repeated]: String(fits) };
+      claims[m].push({ rule: r, place: { ...found, ...unit } });
     });
-    if (fits === 0) {
-      throw new TintladderError('unknown-sample', {
-        path: `readings[${r}]`,
-        received: rule.pattern ?? rule.names,
-        expected: 'the name of a sample in the measurements',
-        hint: nearby(measurements),
-      });
-    }
+    if (fits === 0) throw unknownSample(`readings[${r}]`, rule.pattern ?? rule.names, measurements);
     for (const name of rule.names ?? []) {
       if (measurements.some((measurement) => measurement.name === name)) continue;
-      throw new TintladderError('unknown-sample', {
-        path: `readings[${r}].names`,
-        received: name,
-        expected: 'the name of a sample in the measurements',
-        hint: nearby(measurements),
-      });
+      throw unknownSample(`readings[${r}].names`, name, measurements);
     }
   });
   refuseDoubleClaims(measurements, claims);
-  const readings = measurements.flatMap((measurement, m) => claims[m].map(({ path }) => assigned(measurement, path)));
+  const placed = measurements.flatMap((measurement, m) =>
+    claims[m].map(({ rule, place }) => ({ rule, reading: assigned(measurement, place) })),
+  );
+  const readings = placed.map(({ reading }) => reading);
+  const warnings = noteEqualReadings(readings);
+  refuseUntold(placed);
   const unused = measurements.filter((_, m) => claims[m].length === 0).map(({ name }) => name);
-  return { readings, unused };
+  return { readings, unused, warnings };
 }
 
 function readerOf(rule: ReadingRule, study: Study): (name: string) => ReadingPlace | undefined {
-  const { names, pattern, ...fixed } = rule;
+  const { names, pattern, repeated: _, ...fixed } = rule;
   if (pattern === undefined) return (name) => (names?.includes(name) ? fixed : undefined);
   const match = compilePattern(pattern, study);
   return (name) => {
     const found = match(name);
-    // what the pattern doesn't hold is undefined and must not hide what the rule fixes
-    return (
-      found && { ...Object.fromEntries(Object.entries(found).filter(([, value]) => value !== undefined)), ...fixed }
-    );
+    return found && { ...found, ...fixed };
   };
 }
 
-function refuseDoubleClaims(
-  measurements: readonly Measurement[],
-  claims: readonly (readonly { rule: number }[])[],
-): void {
+function refuseDoubleClaims(measurements: readonly Measurement[], claims: readonly (readonly Claim[])[]): void {
   const twice = measurements.filter((_, m) => claims[m].length > 1).map(({ name }) => name);
   if (twice.length === 0) return;
   const first = claims.find((claim) => claim.length > 1) ?? [];
@@ -89,21 +75,46 @@ function refuseDoubleClaims(
   });
 }
 
-function assigned(measurement: Measurement, path: ReadingPlace): AssignedReading {
+/** Several readings in one place have to say what was made anew between them. */
+function refuseUntold(placed: readonly { readonly rule: number; readonly reading: AssignedReading }[]): void {
+  const taken = new Map<string, AssignedReading>();
+  for (const { rule, reading } of placed) {
+    const { name, spectrum: _, line: __, ...place } = reading;
+    const key = JSON.stringify(Object.entries(place).sort(([a], [b]) => (a < b ? -1 : 1)));
+    const other = taken.get(key);
+    if (!other) {
+      taken.set(key, reading);
+      continue;
+    }
+    throw new TintladderError('repetition-unstated', {
+      path: `readings[${rule}]`,
+      received: [other, reading].map(placeText),
+      expected: 'what was made anew between these readings',
+      hint: "Name it in the pattern ({weighing}, {drawdown} or {spot}), or say what several readings are: repeated: 'spot'.",
+    });
+  }
+}
+
+function assigned(measurement: Measurement, place: ReadingPlace): AssignedReading {
   const { name, spectrum, line } = measurement;
   if (!spectrum) {
     throw new TintladderError('kinds-mixed', {
-      path: `measurement ${JSON.stringify(name)}`,
+      path: `spectrum of measurement ${JSON.stringify(name)}`,
       received: spectrum,
       expected: 'a reflectance spectrum',
       hint: 'A study is evaluated from spectra; compare Lab readings with relativeTintingStrengthFromLab and assessRubOut.',
     });
   }
-  const { role = 'tint', area = 'unrubbed', storage = 'fresh', paint = '', ...rest } = path;
+  const { role = 'tint', area = 'unrubbed', storage = 'fresh', paint = '', ...rest } = place;
   return { ...rest, name, spectrum, ...(line !== undefined && { line }), role, area, storage, paint };
 }
 
-function nearby(measurements: readonly Measurement[]): string {
+function unknownSample(path: string, received: unknown, measurements: readonly Measurement[]): TintladderError {
   const names = [...new Set(measurements.map(({ name }) => name))];
-  return `The measurements hold ${names.slice(0, 5).join(', ')}${names.length > 5 ? ' and others' : ''}.`;
+  return new TintladderError('unknown-sample', {
+    path,
+    received,
+    expected: 'the name of a sample in the measurements',
+    hint: `The measurements hold ${names.slice(0, 5).join(', ')}${names.length > 5 ? ' and others' : ''}.`,
+  });
 }

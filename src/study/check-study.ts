@@ -1,7 +1,7 @@
 import { TintladderError } from '../core/index.js';
 import { conversionFactor } from './convert-unit.js';
 import { isComputed, unitOf } from './quantities.js';
-import { placeholdersIn } from './sample-pattern.js';
+import { placeholdersOf } from './sample-pattern.js';
 import type { SeriesKind } from './series-kind.js';
 import { SERIES_FIELDS, SERIES_KINDS } from './series-kinds.js';
 import type { Study, StudyPackage } from './study.js';
@@ -83,6 +83,9 @@ function checkKnown(path: string, id: string | undefined, list: readonly { reado
   throw studyFault(path, id, `one of ${list.map((item) => item.id).join(', ')}`);
 }
 
+const LEVEL_HINT =
+  'Three spots of one film and three weigh-ups say different things: write {weighing}, {drawdown} or {spot}, or {grind} for mill bases ground anew.';
+
 function checkRules({ readings, packages, paints }: Study): void {
   readings.forEach((rule, i) => {
     const path = `readings[${i}]`;
@@ -91,7 +94,18 @@ function checkRules({ readings, packages, paints }: Study): void {
     }
     checkKnown(`${path}.package`, rule.package, packages);
     checkKnown(`${path}.paint`, rule.paint, paints);
-    const given = rule.pattern === undefined ? [] : placeholdersIn(rule.pattern, `${path}.pattern`);
+    if (rule.pattern?.includes('{replicate}')) {
+      throw studyFault(`${path}.pattern`, rule.pattern, 'what was made anew in the place of {replicate}', LEVEL_HINT);
+    }
+    const given = rule.pattern === undefined ? [] : placeholdersOf(rule.pattern, `${path}.pattern`);
+    const { repeated } = rule;
+    if (repeated !== undefined && (rule[repeated] !== undefined || given.includes(repeated))) {
+      throw studyFault(
+        `${path}.repeated`,
+        repeated,
+        `a level that the names do not tell, which they do of ${repeated}`,
+      );
+    }
     const known = (key: 'package' | 'paint') => rule[key] !== undefined || given.includes(key);
     if (!known('paint')) {
       throw studyFault(path, rule, 'a paint', "Add 'paint', or {paint} in the pattern.");

@@ -1,5 +1,5 @@
 import { TintladderError, type Warning } from '../core/index.js';
-import type { AssignedReading } from './assign-readings.js';
+import { type AssignedReading, placeText } from './assigned-reading.js';
 
 /**
  * Finds readings that are copies of one another: equal in every value of their spectra or colours.
@@ -20,21 +20,17 @@ export function noteEqualReadings(readings: readonly AssignedReading[]): Warning
     }
     if (other.name === reading.name) {
       throw new TintladderError('reading-repeated', {
-        path: `measurement ${placed(reading)}`,
-        received: `the values of ${placed(other)}`,
+        path: `measurement ${placeText(reading)}`,
+        received: placeText(other),
         expected: 'each reading once',
         hint: 'Was one export given twice, under two names?',
       });
     }
-    const message = `The reading ${placed(reading)} equals ${placed(other)} in every value; is it a copy?`;
+    const message = `${placeText(reading)} equals ${placeText(other)} in every value; is it a copy?`;
     return [{ code: 'readings-equal', message, path: reading.name }];
   });
 }
 
 function valuesOf({ spectrum }: AssignedReading): string {
   return `${spectrum.start} ${spectrum.step} ${Array.from(spectrum.values).join(' ')}`;
-}
-
-function placed({ name, line }: AssignedReading): string {
-  return line === undefined ? JSON.stringify(name) : `${JSON.stringify(name)} (line ${line})`;
 }

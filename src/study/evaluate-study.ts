@@ -3,7 +3,6 @@ import { TintladderError, type Warning } from '../core/index.js';
 import { worstOutcome } from '../decision/index.js';
 import type { Measurement } from '../exchange/index.js';
 import { assignReadings } from './assign-readings.js';
-import { noteEqualReadings } from './equal-readings.js';
 import { evaluateCell } from './evaluate-cell.js';
 import { evaluateSeries, withSeriesFigures } from './evaluate-series.js';
 import { methodStatements } from './method-statements.js';
@@ -30,8 +29,7 @@ import { summarisePackages } from './summarise-packages.js';
  * and what strength and rub-out throw for readings that can't be compared
  */
 export async function evaluateStudy(study: Study, measurements: readonly Measurement[]): Promise<StudyResult> {
-  const { readings, unused } = assignReadings(study, measurements);
-  const equal = noteEqualReadings(readings);
+  const { readings, unused, warnings } = assignReadings(study, measurements);
   const groups = groupReadings(readings);
   assertReferenceRead(study, groups);
   const series = await evaluateSeries(study, groups);
@@ -62,7 +60,7 @@ export async function evaluateStudy(study: Study, measurements: readonly Measure
     unusedReadings: unused,
     warnings: [
       ...unusedWarning(unused),
-      ...equal,
+      ...warnings,
       ...cellWarnings(cells),
       ...seriesWarnings(series),
       ...missingCells(study, cells),

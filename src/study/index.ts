@@ -29,4 +29,5 @@ export type {
   StudyPaint,
   StudyWords,
   SuppliedFigure,
+  UnitLabels,
 } from './study.js';

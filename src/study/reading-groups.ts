@@ -1,5 +1,5 @@
 import type { Spectrum } from '../colorimetry/index.js';
-import type { AssignedReading } from './assign-readings.js';
+import type { AssignedReading } from './assigned-reading.js';
 
 /** Readings by what they are, of which package and paint; found at once, since a large study asks thousands of times. */
 export type ReadingGroups = ReadonlyMap<string, readonly AssignedReading[]>;

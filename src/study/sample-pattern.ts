@@ -1,32 +1,30 @@
-import { TintladderError } from '../core/index.js';
+import { BLOCKS, LEVELS } from '../evidence/index.js';
+import { ANYTHING, compileNamePattern, oneOf, placeholdersIn } from '../evidence/internal.js';
 import { SERIES_FIELDS, type SeriesField } from './series-kinds.js';
 import type { ReadingPlace, Study } from './study.js';
 
 /** What may stand in braces in a pattern. */
-export const PLACEHOLDERS = ['package', 'paint', 'area', 'storage', ...SERIES_FIELDS, 'replicate', 'any'] as const;
+export const PLACEHOLDERS = [
+  'package',
+  'paint',
+  'area',
+  'storage',
+  ...SERIES_FIELDS,
+  ...LEVELS,
+  ...BLOCKS,
+  ANYTHING,
+] as const;
 
-type Placeholder = (typeof PLACEHOLDERS)[number];
-
-/** What a pattern found in a sample name. */
-export type PatternMatch = Omit<ReadingPlace, 'role'> & { readonly replicate?: string };
+/** One of {@link PLACEHOLDERS}. */
+export type Placeholder = (typeof PLACEHOLDERS)[number];
 
 /**
  * The placeholders of a pattern, in their order.
  *
- * @throws TintladderError `study-invalid` for an unknown placeholder, or one that stands twice
+ * @throws TintladderError `pattern-invalid` for an unknown placeholder, or one that stands twice
  */
-export function placeholdersIn(pattern: string, path: string): Placeholder[] {
-  const found = [...pattern.matchAll(/\{([^{}]*)\}/g)].map(([, name]) => name as Placeholder);
-  found.forEach((name, i) => {
-    if (!PLACEHOLDERS.includes(name) || (name !== 'any' && found.indexOf(name) !== i)) {
-      throw new TintladderError('study-invalid', {
-        path,
-        received: name,
-        expected: `each of ${PLACEHOLDERS.map((known) => `{${known}}`).join(' ')} at most once ({any} as often as needed)`,
-      });
-    }
-  });
-  return found;
+export function placeholdersOf(pattern: string, path: string): string[] {
+  return placeholdersIn(pattern, path, PLACEHOLDERS);
 }
 
 /**
@@ -36,55 +34,43 @@ export function placeholdersIn(pattern: string, path: string): Placeholder[] {
  * @param study - its packages, paints and words give the texts that the placeholders accept
  * @returns a function from a name to what it says, or undefined where the name doesn't fit
  */
-export function compilePattern(pattern: string, study: Study): (name: string) => PatternMatch | undefined {
-  const names = placeholdersIn(pattern, 'pattern');
+export function compilePattern(
+  pattern: string,
+  study: Study,
+): (name: string) => Omit<ReadingPlace, 'role'> | undefined {
   const { unrubbed = 'unrubbed', rubbed = 'rubbed', fresh = 'fresh', stored = 'stored' } = study.words ?? {};
-  const accepts: Record<Exclude<Placeholder, SeriesField>, string> = {
-    package: anyOf(study.packages.map(({ id }) => id)),
-    paint: anyOf(study.paints.map(({ id }) => id)),
-    area: anyOf([unrubbed, rubbed]),
-    storage: anyOf([fresh, stored]),
-    replicate: '.+?',
-    any: '.*?',
+  const words: Partial<Record<string, readonly string[]>> = {
+    package: study.packages.map(({ id }) => id),
+    paint: study.paints.map(({ id }) => id),
+    area: [unrubbed, rubbed],
+    storage: [fresh, stored],
   };
-  const source = pattern.replace(/\{([^{}]*)\}|[^{}]+|[{}]/g, (part, name) =>
-    name === undefined
-      ? literally(part)
-      : `(${isField(name) ? NUMBER : accepts[name as Exclude<Placeholder, SeriesField>]})`,
-  );
-  const expression = new RegExp(`^${source}$`, 'u');
+  const match = compileNamePattern(pattern, (name) => {
+    const accepted = words[name];
+    return accepted ? oneOf(accepted) : isField(name) ? NUMBER : isOneOf(name, LEVELS) ? UNIT : ANY_TEXT;
+  });
   return (name) => {
-    const found = expression.exec(name.trim());
+    const found = match(name);
     if (!found) return undefined;
-    const text = (key: Placeholder) => (names.includes(key) ? found[names.indexOf(key) + 1] : undefined);
-    const number = (key: Placeholder) => (text(key) === undefined ? undefined : Number(text(key)));
-    const choice = <T>(key: Placeholder, second: string, values: readonly [T, T]) =>
-      text(key) === undefined ? undefined : values[text(key) === second ? 1 : 0];
+    const { area, storage, ...rest } = found;
+    const numbers = SERIES_FIELDS.filter((field) => rest[field] !== undefined);
     return {
-      package: text('package'),
-      paint: text('paint'),
-      area: choice('area', rubbed, ['unrubbed', 'rubbed'] as const),
-      storage: choice('storage', stored, ['fresh', 'stored'] as const),
-      ...Object.fromEntries(SERIES_FIELDS.map((field) => [field, number(field)])),
-      replicate: text('replicate'),
+      ...rest,
+      ...(area !== undefined && { area: area === rubbed ? 'rubbed' : 'unrubbed' }),
+      ...(storage !== undefined && { storage: storage === stored ? 'stored' : 'fresh' }),
+      ...Object.fromEntries(numbers.map((field) => [field, Number(rest[field])])),
     };
   };
 }
 
 const NUMBER = '\\d+(?:\\.\\d+)?';
+const UNIT = '[\\p{L}\\p{N}]+';
+const ANY_TEXT = '.+?';
 
 function isField(name: string): name is SeriesField {
-  return SERIES_FIELDS.some((field) => field === name);
+  return isOneOf(name, SERIES_FIELDS);
 }
 
-/** Longest first, so that `A1` is not taken for `A` followed by something else. */
-function anyOf(words: readonly string[]): string {
-  return [...words]
-    .sort((a, b) => b.length - a.length)
-    .map(literally)
-    .join('|');
-}
-
-function literally(text: string): string {
-  return text.replace(/[\\^$.*+?()[\]{}|/]/g, '\\$&');
+function isOneOf(name: string, list: readonly string[]): boolean {
+  return list.includes(name);
 }

@@ -1,6 +1,6 @@
 import type { Spectrum } from '../colorimetry/index.js';
 import { TintladderError } from '../core/index.js';
-import type { AssignedReading } from './assign-readings.js';
+import type { AssignedReading } from './assigned-reading.js';
 import { freshTintsOf, type ReadingGroups, tintsOf } from './reading-groups.js';
 import { SERIES_FIELDS, SERIES_KINDS, type SeriesField } from './series-kinds.js';
 import type { Study, StudyPackage } from './study.js';

@@ -1,5 +1,6 @@
 import * as z from 'zod/mini';
 import { ILLUMINANTS, type IlluminantName } from '../colorimetry/index.js';
+import { BLOCKS, type Block, LEVELS, type Level } from '../evidence/index.js';
 import { STRENGTH_CRITERIA } from '../strength/index.js';
 import { PLACEHOLDERS } from './sample-pattern.js';
 import type { SeriesKind } from './series-kind.js';
@@ -20,6 +21,13 @@ function seriesValues(at: 'package' | 'reading') {
   };
   const fields = SERIES_FIELDS.map((field) => [field, entry(field)] as const);
   return Object.fromEntries(fields) as Record<SeriesField, ReturnType<typeof entry>>;
+}
+
+/** The fields that tell units apart, as they stand in a rule of readings. */
+function unitLabels() {
+  const label = (name: Level | Block) => z.optional(text(`Which ${name} all readings of the rule belong to`));
+  const fields = [...LEVELS, ...BLOCKS].map((name) => [name, label(name)] as const);
+  return Object.fromEntries(fields) as Record<Level | Block, ReturnType<typeof label>>;
 }
 
 const supplied = z.strictObject({
@@ -51,7 +59,7 @@ const rule = z.strictObject({
   names: z.optional(z.array(text('Exact sample name')).check(z.minLength(1))),
   pattern: z.optional(
     text(
-      `Sample name with placeholders ${PLACEHOLDERS.map((name) => `{${name}}`).join(' ')}, for example "{package}/{paint}/{area}/{replicate}"`,
+      `Sample name with placeholders ${PLACEHOLDERS.map((name) => `{${name}}`).join(' ')}, for example "{package}/{paint}/{area}/{weighing}-{spot}"`,
     ),
   ),
   role: z.optional(z.enum(['tint', 'white']).check(z.describe('A tint, or the untinted white base of a paint'))),
@@ -60,6 +68,12 @@ const rule = z.strictObject({
   area: z.optional(z.enum(['unrubbed', 'rubbed']).check(z.describe('Part of the film'))),
   storage: z.optional(z.enum(['fresh', 'stored']).check(z.describe('Before or after storage'))),
   ...seriesValues('reading'),
+  ...unitLabels(),
+  repeated: z.optional(
+    z
+      .enum(LEVELS)
+      .check(z.describe('What was made anew from one reading of the rule to the next, where names do not tell')),
+  ),
 });
 
 const criterion = z.strictObject({

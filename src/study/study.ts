@@ -1,4 +1,5 @@
 import type { Illuminant, IlluminantName, Observer } from '../colorimetry/index.js';
+import type { Block, Level } from '../evidence/index.js';
 import type { Surface } from '../kubelka-munk/index.js';
 import type { StrengthCriterion } from '../strength/index.js';
 import type { SeriesPlace } from './series-kinds.js';
@@ -54,8 +55,11 @@ export interface AcceptanceCriterion {
 /** What a reading is: a tint made with a package, or the untinted white base of a paint. */
 export type ReadingRole = 'tint' | 'white';
 
-/** Where a reading belongs, its values in series included. What a rule does not fix is taken from its pattern. */
-export interface ReadingPlace extends SeriesPlace {
+/** Labels that tell what was made anew (grind, weighing, drawdown, spot), and the day and session of a reading. */
+export type UnitLabels = { readonly [Name in Level | Block]?: string | undefined };
+
+/** Where a reading belongs, its values in series and its unit included. What a rule does not fix is taken from its pattern. */
+export interface ReadingPlace extends SeriesPlace, UnitLabels {
   /** @default 'tint' */
   readonly role?: ReadingRole;
   readonly package?: string;
@@ -68,15 +72,17 @@ export interface ReadingPlace extends SeriesPlace {
 
 /**
  * Assigns readings to their place: by their exact names, or by a pattern on the name such as
- * `{package}/{paint}/{area}/{replicate}`.
+ * `{package}/{paint}/{area}/{weighing}-{spot}`.
  */
 export interface ReadingRule extends ReadingPlace {
   readonly names?: readonly string[];
   /**
-   * Literal text with placeholders `{package}`, `{paint}`, `{area}`, `{storage}`, `{replicate}`, `{any}` and the fields of the
-   * series, `{dosage}` and `{grindTime}` among them.
+   * Literal text with placeholders `{package}`, `{paint}`, `{area}`, `{storage}`, the fields of the series (`{dosage}`,
+   * `{grindTime}`, ...), what was made anew (`{grind}`, `{weighing}`, `{drawdown}`, `{spot}`), `{day}`, `{session}` and `{any}`.
    */
   readonly pattern?: string;
+  /** What was made anew from one of its readings to the next, where their names don't tell. */
+  readonly repeated?: Level;
 }
 
 /** The words that sample names use for the two areas of a film and the two storage states. */

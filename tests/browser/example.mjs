@@ -89,7 +89,7 @@ async function emptyPage(page, check) {
 /** The water-borne pair: chosen by pattern, then one replicate less by its tick. */
 async function droppedFile(page, check) {
   await drop(page, 'readings.csv', csv);
-  check('file note', (await page.locator('#file-note').textContent()).split('.')[0], '54 spectra from readings');
+  check('file note', (await page.locator('#file-note').textContent()).split('.')[0], '134 spectra from readings');
   check('white guessed', await page.inputValue('#pattern-white'), 'WB white *');
   for (const [role, pattern] of Object.entries({
     reference: 'WB R unrubbed *',
@@ -108,14 +108,14 @@ async function droppedFile(page, check) {
     .locator('summary')
     .click();
   await checkLayout(page, check);
-  await page.locator('label', { hasText: 'WB A unrubbed 3' }).locator('input[name="trial"]').uncheck();
-  check('trial readings', await page.locator('tr[data-role="trial"] td').first().textContent(), '2');
-  const expected = compareStrengthCriteria(spots(named('WB R unrubbed')), spots(named('WB A unrubbed').slice(0, 2)), {
+  await page.locator('label', { hasText: 'WB A unrubbed 4-2' }).locator('input[name="trial"]').uncheck();
+  check('trial readings', await page.locator('tr[data-role="trial"] td').first().textContent(), '7');
+  const expected = compareStrengthCriteria(spots(named('WB R unrubbed')), spots(named('WB A unrubbed').slice(0, 7)), {
     viewing: D65_10,
     surface: SURFACE,
     white: spots(named('WB white')),
   });
-  check('two replicates', await criteriaOf(page), expected.results.map(rowOf));
+  check('one replicate less', await criteriaOf(page), expected.results.map(rowOf));
   await page.selectOption('#criterion', 'tristimulus-y');
   const byY = expected.results.find(({ criterion }) => criterion === 'tristimulus-y');
   check(

@@ -9,7 +9,7 @@ const EXPORT = 'examples/dispersant-screening/readings.csv';
 test('shows format, grid, scale and colours', () => {
   const { status, stdout } = run(['inspect', EXPORT]);
   expect(stdout).toMatch(
-    /^delimited-text, 54 readings\nTable at line 1: 54 readings, 400 to 700 nm every 10 nm, percent/,
+    /^delimited-text, 134 readings\nTable at line 1: 134 readings, 400 to 700 nm every 10 nm, percent/,
   );
   expect(stdout).toContain('#');
   expect(status).toBe(0);

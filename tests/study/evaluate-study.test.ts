@@ -132,7 +132,7 @@ test('without replicates or a repeatability nothing is decided', async () => {
 test('several dosages need the one at which the package is judged', async () => {
   const study: Study = {
     ...STUDY,
-    readings: [STUDY.readings[0], { pattern: '{paint} {package} {area} {dosage} {replicate}' }],
+    readings: [STUDY.readings[0], { pattern: '{paint} {package} {area} {dosage} {weighing}' }],
   };
   const rows = readings({ R: [0.5, 0.5], A: [0.56, 0.56] }, 13);
   const measurements = rows.map((row, i) => ({

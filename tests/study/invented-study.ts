@@ -36,8 +36,8 @@ export const STUDY: Study = {
   ],
   paints: [{ id: 'W', name: 'Wall paint' }],
   readings: [
-    { pattern: '{paint} white {replicate}', role: 'white' },
-    { pattern: '{paint} {package} {area} {replicate}' },
+    { pattern: '{paint} white {drawdown}', role: 'white' },
+    { pattern: '{paint} {package} {area} {weighing}' },
   ],
   criteria: [
     { quantity: 'strength', lower: 100, unit: '%', reason: 'as strong as the one in use' },

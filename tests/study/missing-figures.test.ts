@@ -100,7 +100,7 @@ test('an export that was given twice under two names is refused, a copied readin
   const [again] = once.filter(({ name }) => name === 'W A unrubbed 1');
   await expect(evaluateStudy(study, [...once, { ...again, line: 7 }])).rejects.toMatchObject({
     code: 'reading-repeated',
-    path: 'measurement "W A unrubbed 1" (line 7)',
+    path: 'measurement W A unrubbed 1 (line 7)',
   });
   const copied = await evaluateStudy(study, [...once, { ...again, name: 'W A unrubbed 9' }]);
   expect(copied.warnings).toContainEqual(expect.objectContaining({ code: 'readings-equal', path: 'W A unrubbed 9' }));

@@ -22,8 +22,16 @@ test.each([
   ['an illuminant that does not exist', { viewing: { illuminant: 'D66', observer: '10' } }, 'viewing.illuminant'],
   ['a surface outside 0 to 1', { surface: { external: 4, internal: 0.6, specular: 'included' } }, 'surface.external'],
   ['two packages of one id', { packages: [STUDY.packages[0], STUDY.packages[0]] }, 'packages[1].id'],
-  ['a placeholder that does not exist', { readings: [{ pattern: '{paint} {packet}' }] }, 'readings[0].pattern'],
-  ['a placeholder twice', { readings: [{ pattern: '{paint} {package} {package}' }] }, 'readings[0].pattern'],
+  [
+    'a level that the names tell already',
+    { readings: [{ pattern: '{paint} {package} {spot}', repeated: 'spot' }] },
+    'readings[0].repeated',
+  ],
+  [
+    'a replicate of nobody knows what',
+    { readings: [{ pattern: '{paint} {package} {replicate}' }] },
+    'readings[0].pattern',
+  ],
   ['a rule without names or pattern', { readings: [{ paint: 'W', package: 'R' }] }, 'readings[0]'],
   ['a rule with both', { readings: [{ paint: 'W', package: 'R', names: ['x'], pattern: 'x' }] }, 'readings[0]'],
   ['a rule that tells no package', { readings: [{ pattern: '{paint} {any}' }] }, 'readings[0]'],
@@ -35,6 +43,10 @@ test.each([
   ],
 ])('%s is refused at its place', (_, change, path) => {
   expect(fault(change)).toMatchObject({ code: 'study-invalid', path });
+});
+
+test.each(['{paint} {packet}', '{paint} {package} {package}'])('the pattern %s is refused', (pattern) => {
+  expect(fault({ readings: [{ pattern }] })).toMatchObject({ code: 'pattern-invalid', path: 'readings[0].pattern' });
 });
 
 test('a reference that is no package is refused, naming those that are', () => {

@@ -12,16 +12,21 @@ const study = {
   ],
 };
 
-test('a pattern reads package, paint, area and replicate', () => {
-  const read = compilePattern('{paint} {package} {area} {replicate}', study);
-  expect(read('W A rubbed 3')).toMatchObject({ paint: 'W', package: 'A', area: 'rubbed', replicate: '3' });
-  expect(read('W A1 unrubbed 12 b')).toMatchObject({ package: 'A1', area: 'unrubbed', replicate: '12 b' });
+test('a pattern reads package, paint, area and what was made anew', () => {
+  const read = compilePattern('{paint} {package} {area} {weighing}-{spot}', study);
+  expect(read('W A rubbed 3-1')).toEqual({ paint: 'W', package: 'A', area: 'rubbed', weighing: '3', spot: '1' });
+  expect(read('W A1 unrubbed b-12')).toMatchObject({ package: 'A1', area: 'unrubbed', weighing: 'b', spot: '12' });
+});
+
+test('a day or session may be any text', () => {
+  const read = compilePattern('{day} {package} {weighing}', study);
+  expect(read('7 March A 2')).toEqual({ day: '7 March', package: 'A', weighing: '2' });
 });
 
 test('the longest id wins, and literal signs are literal', () => {
-  expect(compilePattern('{package}{replicate}', study)('A12')).toMatchObject({ package: 'A1', replicate: '2' });
-  expect(compilePattern('{package}.{replicate}', study)('C++ (new).2')).toMatchObject({ package: 'C++ (new)' });
-  expect(compilePattern('{package}.{replicate}', study)('Ax2')).toBeUndefined();
+  expect(compilePattern('{package}{weighing}', study)('A12')).toMatchObject({ package: 'A1', weighing: '2' });
+  expect(compilePattern('{package}.{weighing}', study)('C++ (new).2')).toMatchObject({ package: 'C++ (new)' });
+  expect(compilePattern('{package}.{weighing}', study)('Ax2')).toBeUndefined();
 });
 
 test('dosages and times are numbers', () => {

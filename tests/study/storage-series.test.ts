@@ -8,8 +8,8 @@ const WEEKS = [0, 1, 2, 4, 8];
 const study: Study = {
   ...STUDY,
   readings: [
-    { pattern: '{paint} white {replicate}', role: 'white' },
-    { pattern: '{paint} {package} {storageWeeks} weeks {replicate}' },
+    { pattern: '{paint} white {drawdown}', role: 'white' },
+    { pattern: '{paint} {package} {storageWeeks} weeks {weighing}' },
   ],
   criteria: [{ quantity: 'strength-per-week', lower: -1, unit: '% per week', reason: 'a shelf life of some weeks' }],
 };
@@ -64,14 +64,14 @@ test('too few weeks carry no line, and the warning says so', async () => {
 });
 
 test('fresh readings that state no week stand at week 0', async () => {
-  const readings = [...study.readings, { pattern: '{paint} {package} fresh {replicate}' }];
+  const readings = [...study.readings, { pattern: '{paint} {package} fresh {weighing}' }];
   const extra = [measurement('W R fresh 1', film(0.5))];
   const result = await evaluateStudy({ ...study, readings }, [...stored({ R: 0, A: 1 }), ...extra]);
   expect(result.series[0].curves[0].points.filter(({ at }) => at === 0)).toHaveLength(3);
 });
 
 test('a rule states the storage or its weeks, not both', () => {
-  const readings = [{ pattern: '{paint} {package} {storage} {storageWeeks} {replicate}' }];
+  const readings = [{ pattern: '{paint} {package} {storage} {storageWeeks} {weighing}' }];
   expect(() => parseStudy({ ...study, readings })).toThrowError(
     expect.objectContaining({ code: 'study-invalid', path: 'readings[0]' }),
   );

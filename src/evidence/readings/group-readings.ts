@@ -1,7 +1,8 @@
 import { TintladderError } from '../../core/index.js';
 import { assertArray, assertObject, assertOneOf, assertOptions, assertString } from '../../core/internal.js';
-import { BLOCKS, type Block, isBlock, isLevel, LEVELS, type Level } from './level.js';
+import { BLOCKS, isBlock, isLevel, LEVELS, type Level } from './level.js';
 import { compileNamePattern, type NameParts, oneOf, placeholdersIn } from './name-pattern.js';
+import { addTo, nestReadings, type PlacedByName } from './nest-readings.js';
 import type { Repeated } from './repeated.js';
 
 /** What {@link groupReadings} may be told beside the pattern. */
@@ -25,12 +26,6 @@ export interface GroupedReadings<Measurement> {
   readonly groups: readonly ReadingGroup<Measurement>[];
   /** Names that the pattern doesn't fit, as they came. */
   readonly unmatched: readonly string[];
-}
-
-interface Placed<Measurement> {
-  readonly measurement: Measurement;
-  readonly path: string;
-  readonly parts: NameParts;
 }
 
 /**
@@ -70,7 +65,7 @@ export function groupReadings<Measurement extends { readonly name: string }>(
     words[name] ? oneOf(words[name]) : isLevel(name) ? '[\\p{L}\\p{N}]+' : '.+?',
   );
   const unmatched: string[] = [];
-  const groups = new Map<string, Placed<Measurement>[]>();
+  const groups = new Map<string, PlacedByName<Measurement>[]>();
   measurements.forEach((measurement, i) => {
     assertObject(measurement, `measurements[${i}]`, 'a measurement with a name');
     assertString(measurement.name, `measurements[${i}].name`);
@@ -81,7 +76,7 @@ export function groupReadings<Measurement extends { readonly name: string }>(
   return {
     groups: [...groups.values()].map((members) => ({
       key: keyOf(members[0].parts),
-      readings: nest(members, { levels, blocks, sameName }) as Repeated<Measurement>,
+      readings: nestReadings(members, { levels, blocks, sameName }),
     })),
     unmatched,
   };
@@ -89,62 +84,4 @@ export function groupReadings<Measurement extends { readonly name: string }>(
 
 function keyOf(parts: NameParts): NameParts {
   return Object.fromEntries(Object.entries(parts).filter(([name]) => !isLevel(name) && !isBlock(name)));
-}
-
-function addTo<Value>(lists: Map<string, Value[]>, key: string, value: Value): void {
-  const list = lists.get(key);
-  if (list) list.push(value);
-  else lists.set(key, [value]);
-}
-
-interface Structure {
-  readonly levels: readonly Level[];
-  readonly blocks: readonly Block[];
-  readonly sameName: Level | undefined;
-}
-
-function nest<M extends { readonly name: string }>(members: readonly Placed<M>[], structure: Structure): unknown {
-  const { levels, blocks, sameName } = structure;
-  const [level, ...below] = levels;
-  if (level === undefined) return oneName(members, sameName);
-  const units = new Map<string, Placed<M>[]>();
-  for (const member of members) addTo(units, member.parts[level], member);
-  const lists = [...units.values()];
-  // Labels stand at the outermost level whose units each lie in one block; where a unit spans several, its parts bear them.
-  const labelled = blocks.filter((block) => lists.every((list) => blocksOf(list, block).length === 1));
-  const left = blocks.filter((block) => !labelled.includes(block));
-  if (below.length === 0 && left.length > 0) refuseSpanning(lists, left[0]);
-  return {
-    [level]: lists.map((list) => nest(list, { levels: below, blocks: left, sameName })),
-    ...Object.fromEntries(labelled.map((block) => [block, lists.map(([first]) => first.parts[block])])),
-  };
-}
-
-function blocksOf(unit: readonly Placed<unknown>[], block: Block): string[] {
-  return [...new Set(unit.map(({ parts }) => parts[block]))];
-}
-
-function refuseSpanning(units: readonly (readonly Placed<unknown>[])[], block: Block): never {
-  const spanning = units.find((unit) => blocksOf(unit, block).length > 1) ?? units[0];
-  throw new TintladderError('level-misplaced', {
-    path: spanning[0].path,
-    received: blocksOf(spanning, block),
-    expected: `one ${block} for each unit of the lowest level`,
-    hint: `Readings of one unit in several ${block}s are units themselves: number them, for example as spots.`,
-  });
-}
-
-function oneName<M extends { readonly name: string }>(
-  members: readonly Placed<M>[],
-  sameName: Level | undefined,
-): unknown {
-  const readings = members.map(({ measurement }) => measurement);
-  if (readings.length === 1) return readings[0];
-  if (sameName !== undefined) return { [sameName]: readings };
-  throw new TintladderError('repetition-unstated', {
-    path: members[1].path,
-    received: members[1].measurement.name,
-    expected: 'a name of its own for each reading, as far as the pattern reads it',
-    hint: "Name what was repeated in the pattern, or say what readings of one name are: { sameName: 'spot' }.",
-  });
 }
