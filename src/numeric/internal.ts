@@ -12,4 +12,4 @@ export { singularValues } from './singular-values.js';
 export { refineBySpline } from './spline.js';
 export { interpolateSprague } from './sprague.js';
 export { fitStraightLine, type StraightLine } from './straight-line.js';
-export { fisherQuantile, studentQuantile } from './student-t.js';
+export { fisherQuantile, studentProbability, studentQuantile } from './student-t.js';
