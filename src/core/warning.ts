@@ -14,6 +14,7 @@ export const WARNING_CODES = [
   'readings-reversed',
   'substrate-unknown',
   // films and strength
+  'amounts-far-apart',
   'absorption-maximum-at-end',
   'nearly-opaque',
   'negative-absorption',

@@ -1,6 +1,7 @@
 import type { Spectrum } from '../colorimetry/index.js';
 import { assertSameGrid } from '../colorimetry/internal.js';
 import { TintladderError, type Warning } from '../core/index.js';
+import { opaqueReflectance } from '../kubelka-munk/internal.js';
 import { factorLeastSquares } from './least-squares.js';
 import { reflectancePerKOverS, spectralKOverS } from './spectral-k-over-s.js';
 
@@ -30,6 +31,8 @@ export interface ColorantCoefficients {
   readonly scattering: Float64Array;
   /** K/S of the white, which is its K */
   readonly white: Float64Array;
+  /** Amounts of the reductions that the ladder had, ascending; between and beyond them the coefficients are extrapolated */
+  readonly amounts: readonly number[];
   /** Root mean square difference in reflectance between readings and fit, over all steps and wavelengths */
   readonly residual: number;
   readonly warnings: readonly Warning[];
@@ -104,9 +107,12 @@ export function fitColorantCoefficients({ white, reductions, masstone }: Coloran
     scattering[i] = found.s;
     if (found.negative) negative[found.negative].push(path);
     for (const { amount, ratio, sensitivity } of readings) {
-      squares += (sensitivity * (mixtureRatio(whiteRatio[i], amount, found.k, found.s) - ratio)) ** 2;
+      const miss = sensitivity * (mixtureRatio(whiteRatio[i], amount, found.k, found.s) - ratio);
+      // A colorant that neither absorbs nor scatters has no masstone: such a fit misses the whole reading.
+      squares += Number.isFinite(miss) ? miss ** 2 : opaqueReflectance(ratio) ** 2;
     }
   }
+  const amounts = [...new Set(reductions.map(({ amount }) => amount))].sort((a, b) => a - b);
   const residual = Math.sqrt(squares / (steps.length * absorption.length));
   const warnings = (['absorption', 'scattering'] as const)
     .filter((quantity) => negative[quantity].length > 0)
@@ -117,7 +123,7 @@ export function fitColorantCoefficients({ white, reductions, masstone }: Coloran
         message: `The ladder asks for a negative ${quantity} of the colorant at ${negative[quantity].length} wavelengths; it is taken as 0 there.`,
       }),
     );
-  return { start, step, absorption, scattering, white: whiteRatio, residual, warnings };
+  return { start, step, absorption, scattering, white: whiteRatio, amounts, residual, warnings };
 }
 
 /** K/S of a mixture of white (S = 1) and an amount of colorant; an infinite amount is the colorant alone. */

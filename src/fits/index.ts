@@ -1,3 +1,4 @@
+export { type ColorantAmount, colorantAmount } from './colorant-amount.js';
 export {
   type ColorantCoefficients,
   type ColorantLadder,

@@ -5,6 +5,7 @@ export { findMinimum } from './golden-section.js';
 export { incompleteBeta, logBeta, logGamma } from './incomplete-beta.js';
 export { invertSymmetric } from './invert-symmetric.js';
 export { interpolateLagrange, spreadLagrange } from './lagrange.js';
+export { median } from './median.js';
 export { mean, meanRow, squaresAroundMean, variance } from './moments.js';
 export { normalDensity, normalProbability } from './normal.js';
 export { quadraticForm } from './quadratic-form.js';
