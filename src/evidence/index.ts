@@ -16,7 +16,16 @@ export {
   type SideMean,
 } from './comparisons/side-comparisons.js';
 export { lengthInterval } from './length-interval.js';
-export { CLAIMS, type Claim } from './readings/claim.js';
+export type { Design } from './planning/design.js';
+export {
+  type LevelAlternative,
+  type MeasurementGoal,
+  type MeasurementPlan,
+  type NextMeasurement,
+  type NextMeasurementOptions,
+  nextMeasurement,
+} from './planning/next-measurement.js';
+export { CLAIMS, type Claim, POPULATIONS, type Population } from './readings/claim.js';
 export {
   type GroupedReadings,
   type GroupReadingsOptions,

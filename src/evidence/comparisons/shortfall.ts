@@ -1,5 +1,5 @@
 import { type Claim, levelOfClaim } from '../readings/claim.js';
-import { LEVELS, type Level, levelNoun } from '../readings/level.js';
+import { LEVELS, type Level, levelPlural, moreOfLevel } from '../readings/level.js';
 import type { KnownVariances } from '../variance/precision.js';
 import type { Side } from './side.js';
 
@@ -10,7 +10,7 @@ export interface Shortfall {
   readonly level: Level;
   /** How many more of it each side needs, by name. */
   readonly more: Readonly<Record<string, number>>;
-  /** `Prepare 2 more weigh-ups of A; more spots will not help.` */
+  /** `Prepare at least one more weigh-up of A; more drawdowns or spots will not help.` */
   readonly remedy: string;
 }
 
@@ -27,11 +27,11 @@ export function shortfallOf(sides: readonly Side[], wanted: Claim, known: KnownV
   });
   const most = Math.max(...lacking.map(([, count]) => count));
   const names = lacking.map(([name]) => name).join(' and ');
-  const below = LEVELS.slice(LEVELS.indexOf(level) + 1).map((inner) => levelNoun(inner, 2).replace('2 ', ''));
+  const below = LEVELS.slice(LEVELS.indexOf(level) + 1).map(levelPlural);
   return {
     wanted,
     level,
     more: Object.fromEntries(lacking),
-    remedy: `Prepare at least ${levelNoun(level, most)} more of ${names}; more ${below.join(' or ')} will not help.`,
+    remedy: `Prepare at least ${moreOfLevel(level, most)} of ${names}; more ${below.join(' or ')} will not help.`,
   };
 }

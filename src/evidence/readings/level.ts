@@ -43,7 +43,17 @@ const WHOLE_NOUNS: Readonly<Record<Level, string>> = { ...UNIT_NOUNS, drawdown: 
  * @example levelNoun('drawdown', 1) // 'one drawdown'
  */
 export function levelNoun(level: Level, count: number): string {
-  return count === 1 ? `one ${UNIT_NOUNS[level]}` : `${count} ${UNIT_NOUNS[level]}s`;
+  return count === 1 ? `one ${UNIT_NOUNS[level]}` : `${count} ${levelPlural(level)}`;
+}
+
+/** Units of a level that are still to be made: `2 more weigh-ups`. */
+export function moreOfLevel(level: Level, count: number): string {
+  return count === 1 ? `one more ${UNIT_NOUNS[level]}` : `${count} more ${levelPlural(level)}`;
+}
+
+/** Units of a level in general: `weigh-ups`. */
+export function levelPlural(level: Level): string {
+  return `${UNIT_NOUNS[level]}s`;
 }
 
 /** The thing that units of a level are parts of: spots are parts of a film; grinds are parts of nothing smaller than a package. */
