@@ -28,6 +28,8 @@ export interface SpectrumInput {
 
 /** Reflectance factors up to this pass: fluorescent whites read above 1, but twice the perfect diffuser is a fault of scale. */
 const HIGHEST_REFLECTANCE = 2;
+/** Dark current and the zero of the calibration leave readings of black a little below zero; what is lower is no reflectance. */
+const LOWEST_REFLECTANCE = -0.005;
 
 /**
  * Makes a checked, frozen spectrum from readings; the values are copied.
@@ -37,8 +39,8 @@ const HIGHEST_REFLECTANCE = 2;
  * @param input - grid in nm, values, and their scale
  * @returns the spectrum, in fractions
  * @throws TintladderError `grid-invalid` for fewer than two values, a step outside 1-20 nm, or readings outside
- * 360-830 nm; `not-finite` for a value that is no finite number; `reflectance-out-of-range` for a value below 0 or above
- * 2 (as a fraction); `invalid-option` for an unknown scale
+ * 360-830 nm; `not-finite` for a value that is no finite number; `reflectance-out-of-range` for a value below
+ * -0.005, which is the noise of a reading of black, or above 2 (as a fraction); `invalid-option` for an unknown scale
  * @example createSpectrum({ start: 400, step: 100, values: [10, 20], scale: 'percent' }) // throws grid-invalid
  * @example createSpectrum({ start: 400, step: 10, values: [10, 20], scale: 'percent' }).values[1] // 0.2
  * @see ISO 18314-1 for the reflectance factor
@@ -61,11 +63,11 @@ export function createSpectrum({ start, step, values, scale }: SpectrumInput): S
       throw new TintladderError('not-finite', { path: path(), received: value, expected: 'a finite number' });
     }
     const fraction = value / divisor;
-    if (fraction < 0 || fraction > HIGHEST_REFLECTANCE) {
+    if (fraction < LOWEST_REFLECTANCE || fraction > HIGHEST_REFLECTANCE) {
       throw new TintladderError('reflectance-out-of-range', {
         path: path(),
         received: value,
-        expected: scale === 'percent' ? 'a percentage from 0 to 200' : 'a fraction from 0 to 2',
+        expected: scale === 'percent' ? 'a percentage from -0.5 to 200' : 'a fraction from -0.005 to 2',
         hint: scale === 'fraction' && value > HIGHEST_REFLECTANCE ? "Pass scale: 'percent'?" : undefined,
       });
     }

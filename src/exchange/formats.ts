@@ -2,6 +2,7 @@ import { createDelimitedReader } from './delimited/read-delimited.js';
 import { writeDelimited } from './delimited/write-delimited.js';
 import { createIso17972Reader } from './iso-17972/read-iso-17972.js';
 import { recogniseIso17972 } from './iso-17972/recognise-iso-17972.js';
+import { writeIso17972 } from './iso-17972/write-iso-17972.js';
 import { createIso28178Reader } from './iso-28178/read-iso-28178.js';
 import { recogniseIso28178 } from './iso-28178/recognise-iso-28178.js';
 import { writeIso28178 } from './iso-28178/write-iso-28178.js';
@@ -37,6 +38,7 @@ export const READERS: Readonly<Record<MeasurementFormat, CreateReader>> = {
 export const WRITERS = {
   'delimited-text': writeDelimited,
   'iso-28178': writeIso28178,
+  'iso-17972': writeIso17972,
 } as const satisfies Partial<Record<MeasurementFormat, WriteFormat>>;
 
 /** The format of a text by the marks in its beginning; what has none is delimited text. */

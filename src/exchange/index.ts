@@ -1,7 +1,10 @@
 export * from '../core/index.js';
 export { MEASUREMENT_FORMATS, type MeasurementFormat } from './formats.js';
-export type { Measurement, MeasurementTable, ReflectanceScale } from './measurement/measurement.js';
+export type { Exclusion } from './measurement/format-contract.js';
+export type { Measurement, MeasurementTable } from './measurement/measurement.js';
 export type { MeasurementFile } from './measurement-file.js';
+export type { ReflectanceScale } from './quantity/reflectance-scale.js';
+export { QUANTITIES_READ, type QuantityRead } from './quantity/to-reflectance.js';
 export {
   readMeasurementStream,
   type StreamOptions,

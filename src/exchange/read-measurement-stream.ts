@@ -1,21 +1,21 @@
-import type { Warning } from '../core/index.js';
-import { createDelimitedReader } from './delimited/read-delimited.js';
-import type { Measurement, MeasurementTable, ReflectanceScale } from './measurement/measurement.js';
-import { checkReadOptions } from './read-options.js';
-import { refuseControlCharacters } from './text/decode-text.js';
+import { TintladderError, type Warning } from '../core/index.js';
+import { type MeasurementFormat, READERS, recogniseFormat } from './formats.js';
+import type { Measurement, MeasurementTable } from './measurement/measurement.js';
+import { checkReadOptions, type ReadOptions } from './read-options.js';
+import { type ByteSource, piecesOf } from './text/byte-source.js';
+import { refuseControlCharacters, refuseEmpty } from './text/decode-text.js';
 import { createNotes } from './text/notes.js';
 import { createStreamDecoder } from './text/stream-decoder.js';
+import type { TextSink } from './text/text-sink.js';
 
-/** How {@link readMeasurementStream} reads. */
-export interface StreamOptions {
-  /** Scale of the reflectance, over anything the file says. @default what the file says, else decided by its values */
-  readonly scale?: ReflectanceScale;
-  /** What to do with readings outside 360-830 nm. @default 'refuse' */
-  readonly outsideRange?: 'refuse' | 'drop';
+/** How {@link readMeasurementStream} reads: as {@link ReadOptions}, but `maxBytes` has no default. */
+export interface StreamOptions extends ReadOptions {
+  /** Ends the reading and cancels the stream. */
+  readonly signal?: AbortSignal | undefined;
   /** Told after each block how far the reading has come. */
-  readonly onProgress?: (progress: StreamProgress) => void;
+  readonly onProgress?: ((progress: StreamProgress) => void) | undefined;
   /** Told at the end what the file held and what had to be assumed. */
-  readonly onEnd?: (summary: StreamSummary) => void;
+  readonly onEnd?: ((summary: StreamSummary) => void) | undefined;
 }
 
 export interface StreamProgress {
@@ -24,21 +24,24 @@ export interface StreamProgress {
 }
 
 export interface StreamSummary {
+  readonly format: MeasurementFormat;
   readonly tables: readonly MeasurementTable[];
   readonly warnings: readonly Warning[];
 }
 
+/** Enough text to tell the format by its marks. */
+const TELLING_TEXT = 2 ** 16;
+
 /**
- * Reads delimited text of any size as it arrives, one measurement after another: those that {@link readMeasurements} gives for the whole.
+ * Reads a file of any format and size as it arrives, one measurement after another: those that {@link readMeasurements} gives for the whole.
  *
- * Memory stays bounded for wide tables; transposed and long ones are gathered first, since a sample is spread over the whole of them. A
- * fault ends the reading where it stands, when earlier measurements have been handed out already. Text that is no UTF-8 must have a
- * byte-order mark.
+ * Memory stays bounded for wide tables of delimited text and for keyword text; where a sample is spread over the whole file, and for XML and
+ * JCAMP-DX, the file is gathered first. A fault ends the reading where it stands, when earlier measurements have been handed out already.
  *
- * @param stream - bytes of the file, such as the body of a response or `Readable.toWeb(createReadStream(path))`
- * @param options - scale and range as for {@link readMeasurements}, and who is told of progress and end
+ * @param stream - bytes of the file: a web stream such as the body of a response, a Node stream, or any async iterable of bytes
+ * @param options - as for {@link readMeasurements}; a signal; who is told of progress and end
  * @returns the measurements in the order of the file
- * @throws TintladderError as {@link readMeasurements} does
+ * @throws TintladderError as {@link readMeasurements} does; the signal's reason when it is aborted
  * @example
  * const names = [];
  * for await (const { name } of readMeasurementStream(new Blob(['Sample,400,410\nwhite,92,93\n']).stream())) names.push(name);
@@ -46,39 +49,56 @@ export interface StreamSummary {
  * @see WHATWG Streams for `ReadableStream`
  */
 export async function* readMeasurementStream(
-  stream: ReadableStream<Uint8Array>,
+  stream: ByteSource,
   options: StreamOptions = {},
 ): AsyncGenerator<Measurement, void, undefined> {
-  const { onProgress, onEnd, ...reading } = options;
+  const { signal, onProgress, onEnd, ...reading } = options ?? {};
   const checked = checkReadOptions(reading);
+  const limit = reading.maxBytes ?? Number.POSITIVE_INFINITY;
   const notes = createNotes();
   let ready: Measurement[] = [];
   let measurements = 0;
   let bytes = 0;
-  const table = createDelimitedReader(checked, notes, (measurement) => ready.push(measurement));
-  const decode = createStreamDecoder();
+  let beginning = '';
+  let format: MeasurementFormat = 'delimited-text';
+  let reader: TextSink<readonly MeasurementTable[]> | undefined;
+  const decode = createStreamDecoder(notes);
 
+  const begin = () => {
+    format = checked.format ?? recogniseFormat(beginning);
+    reader = READERS[format](checked, notes, (measurement) => ready.push(measurement));
+    reader.push(beginning);
+    beginning = '';
+    return reader;
+  };
   const take = (text: string) => {
     refuseControlCharacters(text);
-    if (text !== '') table.push(text);
+    if (reader) reader.push(text);
+    else {
+      beginning += text;
+      if (beginning.length >= TELLING_TEXT) begin();
+    }
   };
 
-  const source = stream.getReader();
-  try {
-    for (let part = await source.read(); !part.done; part = await source.read()) {
-      bytes += part.value.length;
-      take(decode(part.value));
-      const batch = ready;
-      ready = [];
-      measurements += batch.length;
-      yield* batch;
-      onProgress?.({ bytes, measurements });
+  for await (const piece of piecesOf(stream, signal)) {
+    bytes += piece.length;
+    if (bytes > limit) {
+      throw new TintladderError('file-too-large', {
+        path: 'the file',
+        received: bytes,
+        expected: `at most ${limit} bytes`,
+      });
     }
-    take(decode());
-    const tables = table.end();
-    yield* ready;
-    onEnd?.({ tables, warnings: notes.list() });
-  } finally {
-    await source.cancel().catch(() => undefined);
+    take(decode(piece));
+    const batch = ready;
+    ready = [];
+    measurements += batch.length;
+    yield* batch;
+    onProgress?.({ bytes, measurements });
   }
+  take(decode());
+  if (!reader) refuseEmpty(beginning);
+  const tables = (reader ?? begin()).end();
+  yield* ready;
+  onEnd?.({ format, tables, warnings: notes.list() });
 }

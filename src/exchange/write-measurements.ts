@@ -13,12 +13,12 @@ export interface WriteOptions {
  * Reflectance is written in fractions with all digits. Measurements on other grids or under other conditions start a new table.
  *
  * @param measurements - at least one
- * @param options - `delimited-text` (commas, one column per wavelength) or `iso-28178` keyword text
+ * @param options - `delimited-text` (commas, one column per wavelength), `iso-28178` keyword text or `iso-17972` XML
  * @returns the text, with `\n` line breaks
  * @throws TintladderError `empty`, `invalid-option`, `unknown-illuminant` for an illuminant without a standard name
  * @example writeMeasurements(readMeasurements('Sample;400;410\nwhite;92,4;92,5\n').measurements, { format: 'delimited-text' })
- * // 'Sample name,400 nm,410 nm\nwhite,0.924,0.925\n'
- * @see RFC 4180; ISO 28178
+ * // 'Reflectance,0-1\nSample name,400 nm,410 nm\nwhite,0.924,0.925\n'
+ * @see RFC 4180; ISO 28178; ISO 17972-1
  */
 export function writeMeasurements(measurements: readonly Measurement[], options: WriteOptions): string {
   const writer = options && Object.hasOwn(WRITERS, options.format) ? WRITERS[options.format] : undefined;

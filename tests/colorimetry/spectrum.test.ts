@@ -37,7 +37,7 @@ describe('createSpectrum', () => {
     ['not-finite', 'reflectance at 410 nm (index 1)', { values: [0.1, Number.NaN] }],
     ['not-finite', 'reflectance at 410 nm (index 1)', { values: [0.1, Infinity] }],
     ['not-finite', 'reflectance at 410 nm (index 1)', { values: [0.1, '0.2' as unknown as number] }],
-    ['reflectance-out-of-range', 'reflectance at 410 nm (index 1)', { values: [0.1, -0.001] }],
+    ['reflectance-out-of-range', 'reflectance at 410 nm (index 1)', { values: [0.1, -0.006] }],
     ['reflectance-out-of-range', 'reflectance at 400 nm (index 0)', { values: [57.2, 0.1] }],
     ['reflectance-out-of-range', 'reflectance at 400 nm (index 0)', { values: [201, 1], scale: 'percent' as const }],
   ])('refuses %s at %s', (code, path, change) => {

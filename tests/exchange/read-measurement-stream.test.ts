@@ -59,7 +59,7 @@ test(`gives what the whole-file reader gives, however the bytes are cut (seed ${
         };
         const read = await gather(readMeasurementStream(streamOf(new TextEncoder().encode(text), sizes), { onEnd }));
         expect(read).toEqual(whole.measurements);
-        expect(summary).toEqual({ tables: whole.tables, warnings: whole.warnings });
+        expect(summary).toEqual({ format: whole.format, tables: whole.tables, warnings: whole.warnings });
       },
     ),
     { seed: SEED, numRuns: 60 },
@@ -104,7 +104,12 @@ describe('a fault ends the reading', () => {
     ['a non-number', new TextEncoder().encode('Sample,400,410\na,45,x\n'), 'not-a-number', 'line 2, column 3'],
     ['nothing', new Uint8Array(), 'empty-file', 'line 1, column 1'],
     ['a workbook', Uint8Array.of(0x50, 0x4b, 3, 4), 'not-text', 'the file'],
-    ['Windows-1252', Uint8Array.of(0x61, 0xdf, 0x0a), 'not-text', 'before byte 3'],
+    [
+      'two encodings',
+      Uint8Array.of(...new TextEncoder().encode(`${'ß'.repeat(40)}\n`), 0xdf, 0x0a),
+      'not-text',
+      'before byte 83',
+    ],
     ['an unclosed quote', new TextEncoder().encode('Sample,400,410\n"a,45,46\n'), 'malformed', 'line 2, column 1'],
   ] as const)('%s', async (_, bytes, code, path) => {
     await expect(gather(readMeasurementStream(streamOf(bytes, [64])))).rejects.toMatchObject({ code, path });

@@ -22,7 +22,9 @@ const conditions = fc.record(
       observer: fc.constantFrom('2', '10'),
     }),
     specular: fc.constantFrom('included', 'excluded'),
-    geometry: fc.constantFrom('di:8°', '45°a:0°'),
+    geometry: fc.constantFrom('d:8°', '45°a:0°'),
+    session: word.map((text) => `day ${text}`),
+    bandPass: fc.constantFrom('corrected', 'not-corrected'),
     instrument: word.map((text) => `bench ${text}`),
   },
   { requiredKeys: [] },
@@ -31,6 +33,7 @@ const grid = fc.constantFrom(
   { start: 400, step: 10, count: 5 },
   { start: 360, step: 5, count: 4 },
   { start: 380, step: 2.5, count: 3 },
+  { start: 380, step: 10 / 3, count: 4 },
 );
 const coordinate = fc.double({ min: -100, max: 100, noNaN: true });
 const triple = fc.tuple(fc.double({ min: 0, max: 100, noNaN: true }), coordinate, coordinate);
@@ -81,7 +84,7 @@ const table = fc
 
 const withoutLines = (measurements: readonly Measurement[]) => measurements.map(({ line, ...rest }) => rest);
 
-test.each(['delimited-text', 'iso-28178'] as const)(
+test.each(['delimited-text', 'iso-28178', 'iso-17972'] as const)(
   `what is written as %s is read again unchanged (seed ${SEED})`,
   (format) => {
     fc.assert(

@@ -1,5 +1,7 @@
-import type { ReflectanceScale } from '../measurement/measurement.js';
-import { type ColumnRole, columnRole, normaliseHeading } from '../table/column-role.js';
+import { isWhole, parseStatement } from '../conditions/statement.js';
+import { isQuantity, parseQuantity, type StatedQuantity } from '../quantity/quantity-text.js';
+import { type ColumnRole, columnRole } from '../table/column-role.js';
+import { normaliseHeading } from '../table/sample-words.js';
 import { looksNumeric } from '../text/file-number.js';
 
 /** A complete set of colour coordinates counts as much as this many wavelengths. */
@@ -15,10 +17,10 @@ export function headingStrength(cells: readonly string[]): number {
   let named = false;
   const coordinates = new Set<string>();
   for (let i = 0; i < cells.length; i++) {
-    const cell = i === 0 ? cells[i].replace(/^\s*#\s*/, '') : cells[i];
+    const cell = i === 0 ? withoutCommentMark(cells[i]) : cells[i];
     const role: ColumnRole = columnRole(cell);
     if (role.kind === 'wavelength') wavelengths++;
-    else if (role.kind === 'coordinate') coordinates.add(role.coordinate);
+    else if (role.kind === 'coordinate') coordinates.add(role.heading.coordinate);
     else if (role.kind === 'name') named = true;
     else if (looksNumeric(cell)) numbers++;
   }
@@ -30,60 +32,24 @@ export function headingStrength(cells: readonly string[]): number {
   return numbers * 4 >= strength && numbers > 0 ? 0 : strength;
 }
 
-const WAVELENGTH_WORDS = new Set([
-  'wavelength',
-  'wavelengthnm',
-  'nm',
-  'wl',
-  'wlnm',
-  'lambda',
-  'lambdanm',
-  'λ',
-  'λnm',
-  'wellenlänge',
-  'wellenlängenm',
-  "longueurd'onde",
-]);
-const REFLECTANCE_WORDS = new Set(['r', 'refl', 'reflectance', 'reflectancefactor', 'value', 'remission', 'rvalue']);
-const OTHER_QUANTITIES: ReadonlyMap<string, string> = new Map([
-  ['k/s', 'K/S'],
-  ['ks', 'K/S'],
-  ['abs', 'absorbance'],
-  ['absorbance', 'absorbance'],
-  ['opticaldensity', 'optical density'],
-  ['transmittance', 'transmittance'],
-  ['transmission', 'transmittance'],
-  ['log1/r', 'log 1/R'],
-  ['radiance', 'radiance'],
-  ['irradiance', 'irradiance'],
-  ['spectralpower', 'spectral power'],
-]);
-
-/** What a text says that values are. */
-export interface StatedQuantity {
-  readonly scale?: ReflectanceScale;
-  /** A quantity that is not reflectance. */
-  readonly unsupported?: string;
+/** A heading that is commented out is one all the same. */
+export function withoutCommentMark(cell: string): string {
+  return cell.replace(/^\s*#\s*/, '');
 }
 
-/** Reads a heading, unit or statement as a quantity: `Reflectance (%)`, `%`, `K/S`; `undefined` where it is none. */
-export function parseQuantity(text: string): StatedQuantity | undefined {
-  const word = compact(text);
-  const other = OTHER_QUANTITIES.get(word.replace('%', ''));
-  if (other) return { unsupported: other };
-  const percent = /%|percent|pct/.test(word);
-  const rest = word.replace(/%|percent|pct/, '').replace(/(0-1|fraction|0-100|factor)$/, '');
-  if (/fraction$|0-1$/.test(word))
-    return rest === '' || REFLECTANCE_WORDS.has(rest) ? { scale: 'fraction' } : undefined;
-  if (/0-100$/.test(word)) return rest === '' || REFLECTANCE_WORDS.has(rest) ? { scale: 'percent' } : undefined;
-  if (rest === '' && percent) return { scale: 'percent' };
-  if (!REFLECTANCE_WORDS.has(rest)) return undefined;
-  return percent ? { scale: 'percent' } : {};
-}
+const WAVELENGTH_WORDS = new Set(
+  "wavelength,wavelengths,wavelengthnm,wavelengthsnm,nm,wl,wlnm,lambda,lambdanm,λ,λnm,wellenlänge,wellenlängenm,wellenlängeinnm,longueurd'onde,longueurd'ondenm,longitudonda,longituddeonda,lunghezzad'onda".split(
+    ',',
+  ),
+);
 
 /** Whether a heading says that its column lists wavelengths. */
 export function isWavelengthHeading(text: string): boolean {
-  return WAVELENGTH_WORDS.has(compact(text));
+  return WAVELENGTH_WORDS.has(
+    normaliseHeading(text.replace(/[()[\]{}/]/g, ' '))
+      .replace(/’/g, "'")
+      .replace(/\s+/g, ''),
+  );
 }
 
 /** Whether a heading says that its column names the samples. */
@@ -91,8 +57,34 @@ export function isNameHeading(text: string): boolean {
   return columnRole(text).kind === 'name';
 }
 
-function compact(text: string): string {
-  return normaliseHeading(text.replace(/(\d)\s*[-–]\s*(\d)/g, '$1~$2').replace(/[()[\]{}#]/g, ' '))
-    .replace(/\s+/g, '')
-    .replace('~', '-');
+/** What the heading of a column of values says of them: a quantity, a scale, a specular mode; `undefined` where it says anything else. */
+export interface ValueHeading extends Pick<StatedQuantity, 'quantity' | 'scale'> {
+  readonly stated: ReturnType<typeof parseStatement>['parts'];
+  /** A single letter, which may as well be the name of a sample. */
+  readonly letter: boolean;
+}
+
+/** Reads a heading such as `Reflectance (%)`, `value`, `SCE`, `R% SCI`, `A`. */
+export function parseValueHeading(text: string): ValueHeading | undefined {
+  const plain = text.replace(/(?<!\p{L})(?:values?|readings?|wert|valeur)(?!\p{L})/giu, ' ');
+  if (text.trim() === '') return undefined;
+  const { quantity, scale, rest } = parseQuantity(plain);
+  const said = quantity !== undefined || scale !== undefined || (rest === '' && plain !== text);
+  const statement = parseStatement(rest);
+  if (rest === '' ? !said : !(isWhole(statement) && (said || statement.parts.specular))) return undefined;
+  return {
+    ...(quantity ? { quantity } : {}),
+    ...(scale ? { scale } : {}),
+    stated: rest === '' ? {} : statement.parts,
+    letter: /^\s*[a-z]\s*$/i.test(text),
+  };
+}
+
+/** A row of units under a heading: the unit if all cells of readings hold the same, which is no number. */
+export function unitOf(cells: readonly string[]): StatedQuantity | 'wavelength' | 'unknown' | undefined {
+  const [unit = ''] = cells.map((cell) => cell.trim());
+  if (unit === '' || looksNumeric(unit) || cells.some((cell) => cell.trim() !== unit)) return undefined;
+  if (/^[[(]?\s*nm\s*[\])]?$/i.test(unit)) return 'wavelength';
+  const quantity = parseQuantity(unit);
+  return isQuantity(quantity) ? quantity : 'unknown';
 }

@@ -2,8 +2,8 @@ import { TintladderError } from '../../core/index.js';
 import { columnRole } from '../table/column-role.js';
 import { cellPlace } from '../text/cell-place.js';
 import { looksNumeric } from '../text/file-number.js';
-import { parseWavelengthLabel } from '../wavelength/wavelength-label.js';
-import { headingStrength, isNameHeading, isWavelengthHeading, parseQuantity } from './headings.js';
+import { isWavelength, parseWavelengthLabel } from '../wavelength/wavelength-label.js';
+import { headingStrength, isNameHeading, isWavelengthHeading, parseValueHeading } from './headings.js';
 import { type Delimiter, firstRows } from './rows.js';
 
 /** How the readings lie in a delimited file. */
@@ -13,6 +13,8 @@ export interface Layout {
   readonly delimiter: Delimiter;
   /** Number of the row (not the line) that the table starts with, from 0; for a transposed table without names its first row. */
   readonly headingRow: number;
+  /** Some rows of data below a heading, to see what its columns hold. */
+  readonly rows: readonly (readonly string[])[];
 }
 
 const LOOKED_AT = 200;
@@ -27,14 +29,17 @@ const DELIMITERS: readonly Delimiter[] = [';', '\t', ','];
  * @throws TintladderError `no-header` when there are neither wavelengths nor colour coordinates
  */
 export function findLayout(text: string): Layout {
-  let best: { layout: Layout; strength: number } | undefined;
+  let best: Found;
   for (const delimiter of DELIMITERS) {
     if (!text.includes(delimiter)) continue;
     const rows = firstRows(text, delimiter, LOOKED_AT);
-    const found = findWide(rows, delimiter) ?? findLong(rows, delimiter) ?? findTransposed(rows, delimiter);
-    if (found && (!best || found.strength > best.strength)) best = found;
+    const found = findWide(rows) ?? findLong(rows) ?? findTransposed(rows);
+    if (found && (!best || found.strength > best.strength)) best = { ...found, delimiter, rows };
   }
-  if (best) return best.layout;
+  if (best?.delimiter) {
+    const { kind, delimiter, headingRow, rows = [] } = best;
+    return { kind, delimiter, headingRow, rows: rows.slice(headingRow + 1) };
+  }
   const lines = text.split('\n');
   const line = lines.findIndex((candidate) => candidate.trim() !== '');
   throw new TintladderError('no-header', {
@@ -45,16 +50,24 @@ export function findLayout(text: string): Layout {
   });
 }
 
-type Found = { layout: Layout; strength: number } | undefined;
+type Found =
+  | {
+      readonly kind: Layout['kind'];
+      readonly headingRow: number;
+      readonly strength: number;
+      readonly delimiter?: Delimiter;
+      readonly rows?: Layout['rows'];
+    }
+  | undefined;
 
-function findWide(rows: readonly string[][], delimiter: Delimiter): Found {
+function findWide(rows: readonly string[][]): Found {
   const strengths = rows.map(headingStrength);
   const strongest = Math.max(0, ...strengths);
   if (strongest === 0) return undefined;
   // a preamble may hold a pair of numbers that look like wavelengths; the first of several blocks need not be the largest
   const likely = strengths.findIndex((strength, i) => strength >= 3 && hasReadingsBelow(rows, i));
   const headingRow = likely >= 0 ? likely : strengths.findIndex((strength) => strength >= strongest / 2);
-  return { layout: { kind: 'wide', delimiter, headingRow }, strength: strongest };
+  return { kind: 'wide', headingRow, strength: strongest };
 }
 
 /** Whether one of the next rows holds a reading under each wavelength or coordinate of a heading. */
@@ -72,36 +85,51 @@ function hasReadingsBelow(rows: readonly string[][], heading: number): boolean {
     );
 }
 
-function findLong(rows: readonly string[][], delimiter: Delimiter): Found {
+/** Whether a cell lists a wavelength below a heading of wavelengths. */
+function isListed(cell: string | undefined): boolean {
+  return (
+    cell !== undefined && (parseWavelengthLabel(cell) !== undefined || isWavelength(Number(cell.replace(',', '.'))))
+  );
+}
+
+function findLong(rows: readonly string[][]): Found {
   for (let row = 0; row < rows.length - 1; row++) {
     const cells = rows[row];
     const wavelength = cells.findIndex(isWavelengthHeading);
+    if (wavelength < 0) continue;
+    const kinds = cells.map((cell, i) => (i === wavelength ? 'wavelength' : columnRole(cell).kind));
+    const tells = kinds.some(
+      (kind) => kind === 'name' || kind === 'replicate' || kind === 'condition' || kind === 'kind',
+    );
+    if (!tells && wavelength === 0) continue;
+    const value = cells.findIndex(
+      (cell, i) => kinds[i] !== 'wavelength' && kinds[i] !== 'name' && parseValueHeading(cell),
+    );
     const name = cells.findIndex(isNameHeading);
-    if (wavelength < 0 || (name < 0 && wavelength === 0)) continue;
-    const value = cells.findIndex((cell, i) => i !== wavelength && i !== name && parseQuantity(cell) !== undefined);
     const next = rows[row + 1];
     const named = name >= 0 && next.length === cells.length && !looksNumeric(next[name]);
     if (value < 0 && !named) continue;
-    const strength = rows.filter((data) => data.length === cells.length && looksNumeric(data[wavelength])).length;
-    if (strength > 0) return { layout: { kind: 'long', delimiter, headingRow: row }, strength };
+    const strength = rows.filter((data) => data.length === cells.length && isListed(data[wavelength])).length;
+    if (strength > 0) return { kind: 'long', headingRow: row, strength };
   }
   return undefined;
 }
 
-function findTransposed(rows: readonly string[][], delimiter: Delimiter): Found {
+function findTransposed(rows: readonly string[][]): Found {
   const isReading = (cells: readonly string[]) =>
-    cells.length > 1 && parseWavelengthLabel(cells[0]) !== undefined && looksNumeric(cells[1]);
+    cells.length > 1 && isListed(cells[0]) && cells.slice(1).some((cell) => looksNumeric(cell));
   const first = rows.findIndex(isReading);
   if (first < 0) return undefined;
   const strength = rows.filter(isReading).length;
   if (strength < 2 && !isWavelengthHeading(rows[first - 1]?.[0] ?? '')) return undefined;
   let headingRow = first;
-  while (
-    headingRow > 0 &&
-    rows[headingRow - 1].length >= rows[first].length &&
-    rows[headingRow - 1].some((cell) => cell.trim() !== '')
-  ) {
-    headingRow--;
-  }
-  return { layout: { kind: 'transposed', delimiter, headingRow }, strength };
+  const width = rows[first].length;
+  while (headingRow > 0 && belongsAbove(rows[headingRow - 1], width)) headingRow--;
+  return { kind: 'transposed', headingRow, strength };
+}
+
+/** Whether a row above the readings is part of the table: as wide, not blank, and no `key: value` line. */
+function belongsAbove(cells: readonly string[], width: number): boolean {
+  if (cells.length < width || cells.every((cell) => cell.trim() === '')) return false;
+  return !/^\s*(?:#|[^:=]{1,60}[:=]\s*\S)/.test(cells[0]);
 }

@@ -1,22 +1,25 @@
 import { TintladderError } from '../../core/index.js';
-import type { ReaderOptions } from '../measurement/format-contract.js';
+import { quantityTaken } from '../quantity/quantity-taken.js';
 import { unsupportedQuantity } from '../quantity/unsupported-quantity.js';
 import { columnRole } from '../table/column-role.js';
 import type { FileContext } from '../table/file-context.js';
+import type { PlannedColumn, TableContext } from '../table/heading.js';
+import { NO_CONTEXT } from '../table/preamble.js';
 import { createRowReader, type RowReader } from '../table/row-reader.js';
-import { columnsOf, type PlannedColumn, planTable } from '../table/table-plan.js';
+import { columnsOf, planTable } from '../table/table-plan.js';
 import { cellPlace } from '../text/cell-place.js';
-import { type DecimalMark, notANumber, parseFileNumber } from '../text/file-number.js';
+import { looksNumeric, type NumberStyle, notANumber, parseFileNumber } from '../text/file-number.js';
 import { isWavelength, parseWavelengthLabel } from '../wavelength/wavelength-label.js';
-import { isNameHeading, isWavelengthHeading, parseQuantity } from './headings.js';
-import { type LooseRow, type Preamble, readPreamble } from './preamble.js';
-import { isBlank, isComment, type LayoutReader, noteLoose, toWidth } from './wide-table.js';
+import { noteClosing } from './closing-remarks.js';
+import { isWavelengthHeading, parseValueHeading, type ValueHeading } from './headings.js';
+import type { Layout } from './layout.js';
+import { isBlank, isComment, type LayoutReader, toWidth } from './layout-reader.js';
+import { type LooseRow, readLooseRows } from './loose-rows.js';
 
 interface LongReading {
   readonly wavelength: number;
-  readonly decimals: number;
   readonly label: string;
-  readonly value: string;
+  readonly cells: readonly string[];
   readonly line: number;
 }
 
@@ -25,57 +28,90 @@ interface Sample {
   readonly readings: LongReading[];
 }
 
-interface LongPlan extends LooseRow, Preamble {
+interface ValueColumn {
+  readonly index: number;
+  readonly heading: ValueHeading | undefined;
+}
+
+interface LongPlan extends LooseRow {
+  readonly context: TableContext;
   readonly wavelength: number;
-  readonly value: number;
+  readonly values: readonly ValueColumn[];
   /** Columns that tell one sample from another. */
   readonly keys: readonly number[];
   /** Columns that say something of the sample. */
   readonly others: readonly number[];
 }
 
+/** Columns that tell one sample, or one way of reading it, from another. */
+const KEYS = ['name', 'replicate', 'condition', 'kind'];
+
 /** Reads a table with one row per sample and wavelength. Its samples are gathered, and then read as rows of wide tables. */
-export function createLongReader(headingRow: number, file: FileContext, options: ReaderOptions): LayoutReader {
-  const loose: LooseRow[] = [];
+export function createLongReader({ headingRow }: Layout, file: FileContext): LayoutReader {
+  let loose: LooseRow[] = [];
   const samples = new Map<string, Sample>();
   const readers = new Map<string, RowReader>();
-  const wavelengthMark: DecimalMark = {};
+  const style: NumberStyle = {};
   let plan: LongPlan | undefined;
   let received = 0;
+
+  const finish = () => {
+    if (plan) for (const sample of samples.values()) readSample(sample, plan, readers, file);
+    samples.clear();
+  };
 
   return {
     row(cells, line) {
       if (!plan) {
-        if (received++ === headingRow) plan = planLong(cells, line, loose, file);
-        else if (!isBlank(cells)) loose.push({ cells, line });
+        if (received++ === headingRow) {
+          plan = planLong(cells, line, readLooseRows(loose, NO_CONTEXT, file.notes), file);
+          loose = [];
+        } else if (!isBlank(cells)) loose.push({ cells, line });
         return;
       }
-      if (isBlank(cells) || isComment(cells, plan)) return;
-      addReading(toWidth(cells, plan.cells.length, line), line, plan, samples, wavelengthMark);
+      if (isBlank(cells) || isComment(cells, plan.cells.length)) return;
+      if (cells.some(isWavelengthHeading) && cells.length >= plan.cells.length) {
+        finish();
+        plan = planLong(cells, line, readLooseRows(loose, { ...plan.context, name: undefined }, file.notes), file);
+        loose = [];
+        return;
+      }
+      // a closing remark has no number where wavelengths stand
+      if (cells.length < plan.cells.length && !looksNumeric(cells[plan.wavelength] ?? '')) {
+        loose.push({ cells, line });
+        return;
+      }
+      addReading(toWidth(cells, plan.cells.length, line), line, plan, samples, style);
     },
     end() {
-      noteLoose(loose, file);
-      if (plan) for (const sample of samples.values()) readSample(sample, plan, readers, file, options);
+      finish();
+      noteClosing(loose, plan?.context ?? NO_CONTEXT, file);
     },
-    tables: () => [...readers.values()].map((reader) => reader.table()),
+    tables: () => [...readers.values()].flatMap((reader) => reader.tables()),
   };
 }
 
-function planLong(cells: readonly string[], line: number, loose: readonly LooseRow[], file: FileContext): LongPlan {
-  const preamble = readPreamble(loose);
+function planLong(cells: readonly string[], line: number, context: TableContext, { options }: FileContext): LongPlan {
   const wavelength = cells.findIndex(isWavelengthHeading);
-  const name = cells.findIndex(isNameHeading);
-  const free = cells.map((_, i) => i).filter((i) => i !== wavelength && i !== name);
-  const value = free.find((i) => parseQuantity(cells[i]) !== undefined) ?? free.at(-1) ?? 0;
-  const quantity = parseQuantity(cells[value]);
-  if (quantity?.unsupported) throw unsupportedQuantity(cellPlace(line, value + 1), quantity.unsupported);
-  if (quantity?.scale) file.scale.state(quantity.scale, cellPlace(line, value + 1));
-  if (preamble.unsupported)
-    throw unsupportedQuantity(cellPlace(preamble.unsupported.line, 1), preamble.unsupported.quantity);
-  if (preamble.scale) file.scale.state(preamble.scale.value, cellPlace(preamble.scale.line, 1));
-  const others = cells.map((_, i) => i).filter((i) => i !== wavelength && i !== value);
-  const named = others.filter((i) => ['name', 'replicate'].includes(columnRole(cells[i]).kind));
-  return { cells, line, ...preamble, wavelength, value, others, keys: named.length > 0 ? named : others };
+  const roles = cells.map((cell) => columnRole(cell).kind);
+  const free = cells.map((_, i) => i).filter((i) => i !== wavelength && !KEYS.includes(roles[i]));
+  const found = free.flatMap((index) => {
+    const heading = parseValueHeading(cells[index]);
+    return heading ? [{ index, heading }] : [];
+  });
+  const values = found.length > 0 ? found : [{ index: free.at(-1) ?? 0, heading: undefined }];
+  const quantityOf = ({ heading }: ValueColumn) => heading?.quantity ?? context.quantity?.quantity;
+  const read = values.filter((value) => quantityTaken(quantityOf(value), options.quantity) !== undefined);
+  if (read.length === 0) {
+    const [first] = values;
+    const place = first.heading?.quantity
+      ? cellPlace(line, first.index + 1)
+      : (context.quantity?.place ?? cellPlace(line, 1));
+    throw unsupportedQuantity(place, cells[first.index].trim(), quantityOf(first));
+  }
+  const others = cells.map((_, i) => i).filter((i) => i !== wavelength && !values.some(({ index }) => index === i));
+  const keys = others.filter((i) => KEYS.includes(roles[i]));
+  return { cells, line, context, wavelength, values: read, others, keys: keys.length > 0 ? keys : others };
 }
 
 function addReading(
@@ -83,11 +119,11 @@ function addReading(
   line: number,
   plan: LongPlan,
   samples: Map<string, Sample>,
-  mark: DecimalMark,
+  style: NumberStyle,
 ): void {
   const label = cells[plan.wavelength].trim();
-  const wavelength = parseFileNumber(label, mark) ?? parseWavelengthLabel(label)?.wavelength;
-  if (wavelength === undefined) throw notANumber(label, mark, cellPlace(line, plan.wavelength + 1));
+  const wavelength = parseFileNumber(label, style) ?? parseWavelengthLabel(label)?.wavelength;
+  if (wavelength === undefined) throw notANumber(label, style, cellPlace(line, plan.wavelength + 1));
   if (!isWavelength(wavelength)) {
     throw new TintladderError('grid-invalid', {
       path: cellPlace(line, plan.wavelength + 1),
@@ -101,7 +137,7 @@ function addReading(
     sample = { first: { cells, line }, readings: [] };
     samples.set(key, sample);
   }
-  sample.readings.push({ wavelength, decimals: decimalsOf(label), label, value: cells[plan.value], line });
+  sample.readings.push({ wavelength, label, cells, line });
 }
 
 function decimalsOf(text: string): number {
@@ -113,45 +149,65 @@ function readSample(
   plan: LongPlan,
   readers: Map<string, RowReader>,
   file: FileContext,
-  options: ReaderOptions,
 ): void {
-  const sorted = [...readings].sort((a, b) => a.wavelength - b.wavelength);
-  const descending = readings.every((reading, i) => i === 0 || reading.wavelength < readings[i - 1].wavelength);
-  if (!descending && sorted.some((reading, i) => reading !== readings[i])) {
-    refuseRepeated(sorted, plan);
-    const message = 'The wavelengths of a sample are not in order; they were put in ascending order.';
-    file.notes.add('wavelengths-reordered', message, cellPlace(first.line, plan.wavelength + 1));
-  }
-  const ordered = descending ? readings : sorted;
-  const { others } = plan;
-  const path = (index: number, line: number) =>
-    index < others.length
-      ? cellPlace(line, others[index] + 1)
-      : cellPlace(ordered[index - others.length].line, plan.value + 1);
-  const key = ordered.map(({ wavelength }) => wavelength).join(' ');
+  const ordered = inOrder(readings, plan, file);
+  const { others, values, line, context } = plan;
+  const count = ordered.length;
+  // the cells of a sample: what is said of it, then its readings, one value column after the other
+  const placeOf = (index: number, ofHeading: boolean) => {
+    if (index < others.length) return cellPlace(ofHeading ? line : first.line, others[index] + 1);
+    const reading = ordered[(index - others.length) % count];
+    const { index: column } = values[Math.floor((index - others.length) / count)];
+    return cellPlace(reading.line, (ofHeading ? plan.wavelength : column) + 1);
+  };
+  const cells = [
+    ...others.map((index) => first.cells[index]),
+    ...values.flatMap(({ index }) => ordered.map((reading) => reading.cells[index])),
+  ];
+  const key = [line, ...ordered.map(({ wavelength }) => wavelength)].join(' ');
   let reader = readers.get(key);
   if (!reader) {
-    const { line, stated, common } = plan;
     const columns: PlannedColumn[] = [
       ...columnsOf(others.map((index) => plan.cells[index])),
-      ...ordered.map(({ wavelength, decimals, label }) => ({
-        role: { kind: 'wavelength' as const, label: { wavelength, decimals } },
-        label,
-      })),
+      ...values.flatMap(({ heading }) => ordered.map((reading) => bandOf(reading, heading))),
     ];
-    const firstRow = [...others.map((index) => first.cells[index]), ...ordered.map(({ value }) => value)];
-    const placeOf = (index: number) =>
-      index < others.length
-        ? cellPlace(line, others[index] + 1)
-        : cellPlace(ordered[index - others.length].line, plan.wavelength + 1);
+    const place = (index: number) => placeOf(index, true);
     reader = createRowReader(
-      planTable({ columns, line, placeOf, firstRow, stated, common }, options.outsideRange, file.notes),
+      planTable({ columns, line, placeOf: place, rows: [cells], context }, file.options, file.notes),
       file,
     );
     readers.set(key, reader);
   }
-  const cells = [...others.map((index) => first.cells[index]), ...ordered.map(({ value }) => value)];
-  reader.read(cells, first.line, (index) => path(index, first.line));
+  reader.read(cells, first.line, (index) => placeOf(index, false));
+}
+
+function bandOf({ wavelength, label }: LongReading, heading: ValueHeading | undefined): PlannedColumn {
+  return {
+    role: {
+      kind: 'wavelength',
+      label: {
+        wavelength,
+        decimals: decimalsOf(label),
+        ...(heading?.scale ? { scale: heading.scale } : {}),
+        ...(heading?.quantity ? { quantity: heading.quantity } : {}),
+        ...(heading ? { stated: heading.stated } : {}),
+      },
+    },
+    label,
+  };
+}
+
+function inOrder(readings: readonly LongReading[], plan: LongPlan, file: FileContext): readonly LongReading[] {
+  const sorted = [...readings].sort((a, b) => a.wavelength - b.wavelength);
+  const descending = readings.every((reading, i) => i === 0 || reading.wavelength < readings[i - 1].wavelength);
+  if (descending || sorted.every((reading, i) => reading === readings[i])) {
+    if (!descending) refuseRepeated(sorted, plan);
+    return readings;
+  }
+  refuseRepeated(sorted, plan);
+  const message = 'The wavelengths of a sample are not in order; they were put in ascending order.';
+  file.notes.add('wavelengths-reordered', message, cellPlace(readings[0].line, plan.wavelength + 1));
+  return sorted;
 }
 
 function refuseRepeated(sorted: readonly LongReading[], { wavelength: column }: LongPlan): void {

@@ -1,10 +1,13 @@
-import type { Conditions } from '../../colorimetry/index.js';
-import { parseIlluminant, parseObserver } from '../conditions/stated-conditions.js';
+import { geometryAt } from '../conditions/geometry-text.js';
+import { noteNotUnderstood } from '../conditions/read-condition.js';
+import type { StatedParts } from '../conditions/stated-parts.js';
+import { parseStatement } from '../conditions/statement.js';
+import type { Notes } from '../text/notes.js';
 import { childOf, descendants, type XmlElement } from './xml-element.js';
 
 /** What a `ColorSpecification` says of the values that refer to it. */
 export interface ColourSpecification {
-  readonly conditions: Conditions;
+  readonly stated: StatedParts;
   /** First wavelength and step, nm, where it has them. */
   readonly start?: string;
   readonly step?: string;
@@ -13,31 +16,29 @@ export interface ColourSpecification {
 }
 
 /** The colour specifications of a file by their identifiers. */
-export function readColourSpecifications(root: XmlElement): ReadonlyMap<string, ColourSpecification> {
+export function readColourSpecifications(root: XmlElement, notes: Notes): ReadonlyMap<string, ColourSpecification> {
   return new Map(
     descendants(root, 'ColorSpecification').map((element) => [
       element.attributes.get('Id') ?? '',
-      toSpecification(element),
+      toSpecification(element, notes),
     ]),
   );
 }
 
-function toSpecification(element: XmlElement): ColourSpecification {
+function toSpecification(element: XmlElement, notes: Notes): ColourSpecification {
   const tristimulus = childOf(element, 'TristimulusSpec');
   const measurement = childOf(element, 'MeasurementSpec');
-  const illuminant = parseIlluminant(childOf(tristimulus, 'Illuminant')?.text ?? '');
-  const observer = parseObserver((childOf(tristimulus, 'Observer')?.text ?? '').replaceAll('_', ' '));
   const range = childOf(measurement, 'WavelengthRange');
   const start = range?.attributes.get('StartWL');
   const step = range?.attributes.get('Increment');
   const measurementType = childOf(measurement, 'MeasurementType')?.text;
-  const geometry = readGeometry(childOf(measurement, 'GeometryChoice'));
   const device = childOf(measurement, 'Device');
   const instrument = [childOf(device, 'Manufacturer')?.text, childOf(device, 'Model')?.text].filter(Boolean).join(' ');
   return {
-    conditions: {
-      ...(illuminant && observer ? { viewing: { illuminant, observer } } : {}),
-      ...geometry,
+    stated: {
+      ...readPart(tristimulus, 'Illuminant', 'illuminant', notes),
+      ...readPart(tristimulus, 'Observer', 'observer', notes),
+      ...readGeometry(childOf(measurement, 'GeometryChoice')),
       ...(instrument ? { instrument } : {}),
     },
     ...(start === undefined ? {} : { start }),
@@ -46,24 +47,54 @@ function toSpecification(element: XmlElement): ColourSpecification {
   };
 }
 
-/** A single angle as `45°:0°` (annular `45°a:0°`), a sphere as `di:8°` or `de:8°` with its specular component. */
-function readGeometry(choice: XmlElement | undefined): Pick<Conditions, 'geometry' | 'specular'> {
+function readPart(
+  parent: XmlElement | undefined,
+  name: string,
+  part: 'illuminant' | 'observer',
+  notes: Notes,
+): StatedParts {
+  const element = childOf(parent, name);
+  if (!element || element.text === '') return {};
+  const { parts } = parseStatement(element.text, part);
+  const value = parts[part];
+  if (value !== undefined) return { [part]: value };
+  noteNotUnderstood(part, element.text, `line ${element.line}, column 1`, notes);
+  return {};
+}
+
+/**
+ * A single angle as `45°:0°` (annular `45°a:0°`, circumferential `45°c:0°`); a sphere by its specular component, with the angle where it is given. An
+ * element of any name that begins with Sphere is looked at, since writers differ in it.
+ */
+function readGeometry(choice: XmlElement | undefined): Pick<StatedParts, 'geometry' | 'specular'> {
   const single = childOf(choice, 'SingleAngle');
   if (single) {
-    const annular = /annular/i.test(childOf(single, 'SingleAngleConfiguration')?.text ?? '') ? 'a' : '';
-    const illumination = childOf(single, 'IlluminationAngle')?.text;
-    const measurement = childOf(single, 'MeasurementAngle')?.text;
-    return illumination && measurement ? { geometry: `${illumination}°${annular}:${measurement}°` } : {};
+    const form = /(annular|circumferential)/i.exec(childOf(single, 'SingleAngleConfiguration')?.text ?? '')?.[1] ?? '';
+    const angles = ['IlluminationAngle', 'MeasurementAngle'].map((name) => childOf(single, name)?.text ?? '');
+    const written = `${angles[0]}${form.charAt(0).toLowerCase()}:${angles[1]}`;
+    const geometry = geometryAt(written)?.geometry;
+    return { ...specularOf(choice), ...(geometry ? { geometry } : {}) };
   }
-  const sphere = childOf(choice, 'Sphere');
-  if (!sphere) return {};
-  const words = sphere.children.map(({ text }) => text).join(' ');
-  const specular = /exclud|\bSPEX\b/i.test(words)
-    ? 'excluded'
-    : /includ|\bSPIN\b/i.test(words)
-      ? 'included'
-      : undefined;
-  const angle = childOf(sphere, 'MeasurementAngle')?.text;
-  const letter = specular === 'included' ? 'i' : specular === 'excluded' ? 'e' : '';
-  return { ...(angle ? { geometry: `d${letter}:${angle}°` } : {}), ...(specular ? { specular } : {}) };
+  const own = childOf(choice, 'Geometry')?.text;
+  const sphere = choice?.children.find(({ name }) => name.startsWith('Sphere'));
+  if (!sphere) return own ? { geometry: geometryAt(own)?.geometry ?? own } : {};
+  const texts = [sphere, ...allBelow(sphere)];
+  const { parts } = parseStatement(texts.map(({ text }) => text).join(' '), 'specular');
+  const angle = texts.find(({ name }) => name === 'MeasurementAngle')?.text;
+  const letter = parts.specular?.charAt(0) ?? '';
+  return {
+    ...(own ? { geometry: geometryAt(own)?.geometry ?? own } : {}),
+    ...(angle ? { geometry: `d${letter}:${Number(angle)}°` } : {}),
+    ...(parts.specular ? { specular: parts.specular } : {}),
+  };
+}
+
+function specularOf(choice: XmlElement | undefined): Pick<StatedParts, 'specular'> {
+  const text = childOf(choice, 'SphereGeometry')?.text ?? '';
+  const { specular } = parseStatement(text, 'specular').parts;
+  return specular ? { specular } : {};
+}
+
+function allBelow({ children }: XmlElement): XmlElement[] {
+  return children.flatMap((child) => [child, ...allBelow(child)]);
 }

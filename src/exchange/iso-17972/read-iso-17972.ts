@@ -1,18 +1,26 @@
 import { TintladderError } from '../../core/index.js';
+import { nearest } from '../conditions/read-condition.js';
+import { toConditions, viewingOf } from '../conditions/stated-parts.js';
 import type { Emit, ReaderOptions } from '../measurement/format-contract.js';
 import type { MeasurementTable } from '../measurement/measurement.js';
 import { unsupportedQuantity } from '../quantity/unsupported-quantity.js';
+import { sumBands } from '../table/bands.js';
 import type { Triple } from '../table/coordinates.js';
 import { createFileContext, type FileContext, settleFile } from '../table/file-context.js';
+import { isLeftOut } from '../table/left-out.js';
+import type { RawColour } from '../table/raw-reading.js';
 import { createTableReader, type TableReader } from '../table/table-reader.js';
-import { type DecimalMark, notANumber, parseFileNumber } from '../text/file-number.js';
+import { type NumberStyle, notANumber, parseFileNumber } from '../text/file-number.js';
 import type { Notes } from '../text/notes.js';
 import { gatherText, type TextSink } from '../text/text-sink.js';
 import { type OrderedGrid, orderWavelengths } from '../wavelength/wavelength-grid.js';
 import { type ColourSpecification, readColourSpecifications } from './colour-specification.js';
+import { BAND_PASS_TAG, NO_TYPE, OWN_ID, REPLICATE_TAG, SESSION_TAG } from './own-tags.js';
 import { childOf, descendants, parseXml, type XmlElement } from './xml-element.js';
 
-const NO_SPECIFICATION: ColourSpecification = { conditions: {} };
+const NO_SPECIFICATION: ColourSpecification = { stated: {} };
+/** The standard gives X, Y, Z for a white of 100. */
+const WHITE = 100;
 
 /**
  * Reads the XML colour exchange of ISO 17972: reflectance spectra, CIELAB and CIEXYZ of every object with their specifications. Spot-colour
@@ -28,12 +36,12 @@ export function createIso17972Reader(
   emit: Emit,
 ): TextSink<readonly MeasurementTable[]> {
   return gatherText((text) => {
-    const file = createFileContext(options.scale, notes, emit);
-    return settleFile(file, readText(text, file, options));
+    const file = createFileContext(options, notes, emit);
+    return settleFile(file, readText(text, file));
   });
 }
 
-function readText(text: string, file: FileContext, options: ReaderOptions): () => readonly MeasurementTable[] {
+function readText(text: string, file: FileContext): () => readonly MeasurementTable[] {
   const root = parseXml(text);
   if (root.name !== 'CxF') {
     throw new TintladderError('unknown-format', {
@@ -42,10 +50,10 @@ function readText(text: string, file: FileContext, options: ReaderOptions): () =
       expected: 'the root CxF of ISO 17972',
     });
   }
-  const specifications = readColourSpecifications(root);
+  const specifications = readColourSpecifications(root, file.notes);
   const tables = new Map<string, TableReader>();
   for (const object of descendants(root, 'Object')) {
-    for (const colours of coloursOf(object, specifications, file)) readColours(colours, file, options, tables);
+    for (const colours of coloursOf(object, specifications, file)) readColours(colours, file, tables);
   }
   return () => [...tables.values()].map(({ table }) => table());
 }
@@ -60,50 +68,48 @@ interface Colour {
 interface ObjectColours {
   readonly object: XmlElement;
   readonly spectrum?: Colour;
-  readonly lab?: Colour;
-  readonly xyz?: Colour;
+  readonly colours: readonly Colour[];
 }
 
+/**
+ * The readings of an object: one for each spectrum, with the colours of the same specification; a single spectrum has all of them. Colours without
+ * a spectrum are one reading together.
+ */
 function coloursOf(
   object: XmlElement,
   specifications: ReadonlyMap<string, ColourSpecification>,
   file: FileContext,
 ): ObjectColours[] {
   const values = childOf(object, 'ColorValues');
-  const find = (name: string): Colour[] =>
-    (values?.children ?? [])
-      .filter((child) => child.name === name)
-      .map((element) => {
-        const id = element.attributes.get('ColorSpecification') ?? '';
-        return { element, id, specification: specifications.get(id) ?? NO_SPECIFICATION };
-      });
-  const spectra = find('ReflectanceSpectrum');
-  const labs = find('ColorCIELab');
-  const xyzs = find('ColorCIEXYZ');
-  refuseOtherSpectra(values, spectra);
-  if (spectra.length + labs.length + xyzs.length === 0) return [];
-  // values that share a specification belong together; a single L*, a*, b* belongs to a single spectrum under any
-  const beside = (colours: readonly Colour[], id: string, i: number) =>
-    colours.find((colour) => colour.id === id) ?? (i === 0 && spectra.length <= 1 ? colours[0] : undefined);
-  const leaders = spectra.length > 0 ? spectra : (labs.length > 0 ? labs : xyzs).slice(0, 1);
-  if (labs.length > leaders.length || xyzs.length > leaders.length) {
+  const all = (values?.children ?? []).map((element): Colour => {
+    const id = element.attributes.get('ColorSpecification') ?? '';
+    return { element, id, specification: specifications.get(id) ?? NO_SPECIFICATION };
+  });
+  const spectra = all.filter(({ element: { name } }) => name === 'ReflectanceSpectrum');
+  const colours = all.filter(({ element: { name } }) => Object.hasOwn(COORDINATES, name));
+  refuseOtherSpectra(values, spectra, file);
+  if (spectra.length + colours.length === 0) return [];
+  if (spectra.length === 0) return [{ object, colours }];
+  if (spectra.length === 1) return [{ object, spectrum: spectra[0], colours }];
+  if (colours.some(({ id }) => spectra.every((spectrum) => spectrum.id !== id))) {
     const message =
-      'An object holds L*, a*, b* or X, Y, Z several times; those without a spectrum of their own were left out.';
+      'An object holds several spectra, and colours that belong to none of them by their specification; those were left out.';
     file.notes.add('colours-left-out', message, `line ${object.line}`);
   }
-  return leaders.map((leader, i) => {
-    const lab = beside(labs, leader.id, i);
-    const xyz = beside(xyzs, leader.id, i);
-    return {
-      object,
-      ...(spectra.length > 0 ? { spectrum: leader } : {}),
-      ...(lab ? { lab } : {}),
-      ...(xyz ? { xyz } : {}),
-    };
-  });
+  return spectra.map((spectrum) => ({ object, spectrum, colours: colours.filter(({ id }) => id === spectrum.id) }));
 }
 
-function refuseOtherSpectra(values: XmlElement | undefined, spectra: readonly Colour[]): void {
+const COORDINATES = {
+  ColorCIELab: ['lab', ['L', 'A', 'B']],
+  ColorCIEXYZ: ['xyz', ['X', 'Y', 'Z']],
+} as const;
+
+function refuseOtherSpectra(
+  values: XmlElement | undefined,
+  spectra: readonly Colour[],
+  { options }: FileContext,
+): void {
+  if (options.quantity === 'reflectance') return;
   const other = values?.children.find(({ name }) => /Spectrum$/.test(name) && name !== 'ReflectanceSpectrum');
   if (other) throw unsupportedQuantity(`line ${other.line}, column 1`, other.name);
   for (const { element, specification } of spectra) {
@@ -113,49 +119,70 @@ function refuseOtherSpectra(values: XmlElement | undefined, spectra: readonly Co
 }
 
 function readColours(
-  { object, spectrum, lab, xyz }: ObjectColours,
+  { object, spectrum, colours }: ObjectColours,
   file: FileContext,
-  options: ReaderOptions,
   tables: Map<string, TableReader>,
 ): void {
+  const { notes } = file;
   const name = object.attributes.get('Name') ?? object.attributes.get('Id') ?? '';
   const here = () => `line ${object.line}, object ${JSON.stringify(name)}`;
   const band = (i: number) => `line ${spectrum?.element.line ?? object.line}, reading ${i + 1}`;
-  const numbers = spectrum ? readNumbers(spectrum.element, band) : [];
-  const colour = lab ?? xyz;
-  const viewing = colour?.specification.conditions.viewing;
-  const conditions = {
-    ...colour?.specification.conditions,
-    ...spectrum?.specification.conditions,
-    ...(viewing ? { viewing } : {}),
-  };
   const fields = tagFields(object, spectrum);
-  const ordered = spectrum && orderBands(spectrum, numbers.length, file, options);
+  const replicate = take(fields, REPLICATE_TAG) ?? '';
+  const session = take(fields, SESSION_TAG);
+  const bandPass = take(fields, BAND_PASS_TAG);
+  if (isLeftOut({ name, replicate, line: object.line }, here, file, true)) return;
+  const numbers = spectrum ? readNumbers(spectrum.element, band) : [];
+  const ownParts = spectrum?.specification.stated ?? {};
+  const stated = colours.reduce((near, { specification }) => {
+    const { illuminant: _i, observer: _o, ...far } = specification.stated;
+    return nearest(near, far, here, notes);
+  }, ownParts);
+  const bands = spectrum && orderBands(spectrum, numbers.length, file);
   const key = JSON.stringify([
-    ordered?.grid,
-    lab !== undefined,
-    xyz !== undefined,
-    fields.map(([label]) => label),
-    conditions,
+    bands?.grid,
+    colours.map(({ element, id }) => [element.name, id]),
+    stated,
+    session,
+    bandPass,
   ]);
   let table = tables.get(key);
   if (!table) {
-    table = createTableReader({ line: object.line, ...(ordered ? { grid: ordered.grid } : {}) }, file);
+    table = createTableReader({ line: object.line, ...(bands ? { grid: bands.grid } : {}) }, file);
     tables.set(key, table);
   }
   table.add(
     {
       name,
-      replicate: '',
+      replicate,
       line: object.line,
-      ...(ordered ? { values: Float64Array.from(ordered.order, (i) => numbers[i]) } : {}),
-      ...(lab ? { lab: readTriple(lab.element, ['L', 'A', 'B'], here) } : {}),
-      ...(xyz ? { xyz: readTriple(xyz.element, ['X', 'Y', 'Z'], here) } : {}),
-      conditions,
+      ...(bands ? { values: takeBands(numbers, bands) } : {}),
+      colours: colours.map(({ element, specification }): RawColour => {
+        const [space, coordinates] = COORDINATES[element.name === 'ColorCIELab' ? 'ColorCIELab' : 'ColorCIEXYZ'];
+        const viewing = viewingOf({ ...ownParts, ...specification.stated });
+        return { space, values: readTriple(element, coordinates, here), viewing, white: WHITE, place: here };
+      }),
+      conditions: {
+        ...toConditions(stated),
+        ...(session === undefined ? {} : { session }),
+        ...(bandPass === 'corrected' || bandPass === 'not-corrected' ? { bandPass } : {}),
+      },
       fields: Object.fromEntries(fields),
     },
-    { name: here, value: (i) => band(ordered?.order[i] ?? i), lab: here, xyz: here },
+    { name: here, value: (i) => band(bands?.order[i] ?? i) },
   );
+}
+
+/** Takes a field out. */
+function take(fields: Map<string, string>, label: string): string | undefined {
+  const value = fields.get(label);
+  fields.delete(label);
+  return value;
+}
+
+function takeBands(numbers: readonly number[], { order, resampling }: OrderedGrid): Float64Array {
+  const ordered = Float64Array.from(order, (i) => numbers[i]);
+  return resampling ? sumBands(ordered, resampling) : ordered;
 }
 
 function readNumbers({ text }: XmlElement, placeOf: (index: number) => string): number[] {
@@ -171,7 +198,7 @@ function readTriple(element: XmlElement, names: readonly [string, string, string
 }
 
 /** XML has the point for its decimal mark. */
-const POINT: DecimalMark = { value: '.' };
+const POINT: NumberStyle = { decimalMark: '.' };
 
 function toNumber(text: string, place: () => string): number {
   const value = parseFileNumber(text, POINT);
@@ -180,25 +207,23 @@ function toNumber(text: string, place: () => string): number {
 }
 
 /** What an object says beside its colours: its type, its identifier, the name of the spectrum, and its tags. */
-function tagFields(object: XmlElement, spectrum: Colour | undefined): [string, string][] {
+function tagFields(object: XmlElement, spectrum: Colour | undefined): Map<string, string> {
   const fields = new Map<string, string>();
   const add = (label: string | undefined, value: string | undefined) => {
     if (label && value !== undefined && !fields.has(label)) fields.set(label, value);
   };
-  add('ObjectType', object.attributes.get('ObjectType'));
-  add('Id', object.attributes.get('Id'));
+  // what stands there only because the format asks for it says nothing of the sample
+  const type = object.attributes.get('ObjectType');
+  const id = object.attributes.get('Id');
+  if (type !== NO_TYPE) add('ObjectType', type);
+  if (!id?.startsWith(OWN_ID)) add('Id', id);
   add('Spectrum', spectrum?.element.attributes.get('Name'));
   for (const tag of descendants(object, 'Tag'))
     add(tag.attributes.get('Name'), tag.attributes.get('Value') ?? tag.text);
-  return [...fields];
+  return fields;
 }
 
-function orderBands(
-  { element, specification, id }: Colour,
-  count: number,
-  file: FileContext,
-  options: ReaderOptions,
-): OrderedGrid {
+function orderBands({ element, specification, id }: Colour, count: number, file: FileContext): OrderedGrid {
   const start = Number(element.attributes.get('StartWL') ?? specification.start);
   const step = Number(element.attributes.get('Increment') ?? specification.step);
   if (!(start > 0 && step > 0)) {
@@ -213,5 +238,5 @@ function orderBands(
     decimals: 0,
     path: `line ${element.line}, reading ${i + 1}`,
   }));
-  return orderWavelengths(given, options.outsideRange, file.notes);
+  return orderWavelengths(given, file.options, file.notes);
 }

@@ -1,51 +1,80 @@
+import { describeViewing } from '../../colorimetry/index.js';
+import { sameViewing } from '../../colorimetry/internal.js';
+import { isComputedName } from '../measurement/computed-names.js';
 import type { Measurement } from '../measurement/measurement.js';
-import { type MeasurementBlock, readingsOf, toBlocks, wavelengthTexts } from '../measurement/measurement-blocks.js';
+import {
+  type ColourHead,
+  coordinatesOf,
+  type MeasurementBlock,
+  toBlocks,
+  wavelengthTexts,
+} from '../measurement/measurement-blocks.js';
+import { type StatementPart, statementsOf } from '../measurement/statements.js';
 
 const STANDARD_FIELD = /^(SAMPLE_|STRING$|CMYK_|RGB_|D_|XYY_|LAB_|XYZ_|STDEV_|MEAN_|CHI_)/;
 
 /**
- * Writes measurements as ISO 28178 keyword text: `SPECTRAL_NM`, `SPECTRAL_DEC` pairs, a table a block.
+ * Writes measurements as ISO 28178 keyword text: `SPECTRAL_NM`, `SPECTRAL_DEC` pairs, one table for each run of measurements that share one. What is
+ * not stated is not written.
  *
  * @see ISO 28178
  */
 export function writeIso28178(measurements: readonly Measurement[]): string {
-  return `ISO28178\nORIGINATOR "tintladder"\n${toBlocks(measurements).map(writeBlock).join('')}`;
+  const blocks = toBlocks(measurements);
+  const statements = statementsOf(blocks, mainViewing);
+  const tables = blocks.map((block, i) => writeBlock(block, statements[i]));
+  return `ISO28178\nORIGINATOR "tintladder"\n${tables.join('')}`;
 }
 
-function writeBlock(block: MeasurementBlock): string {
-  const { measurements, grid, hasLab, hasXyz, hasReplicate, labels, conditions } = block;
+function mainViewing({ colours, conditions }: MeasurementBlock) {
+  return colours.length > 0 ? colours[0].viewing : conditions.viewing;
+}
+
+/** Lines that state a part; keywords that the standard does not have are announced. */
+const LINES: Readonly<Record<StatementPart, (value: string) => string[]>> = {
+  illuminant: (value) => [`WEIGHTING_FUNCTION ${quote(`ILLUMINANT, ${value}`)}`],
+  observer: (value) => [`WEIGHTING_FUNCTION ${quote(`OBSERVER, ${value}`)}`],
+  geometry: (value) => [`MEASUREMENT_GEOMETRY ${quote(value)}`],
+  instrument: (value) => [`INSTRUMENTATION ${quote(value)}`],
+  specular: (value) => own('SPECULAR_COMPONENT', value),
+  session: (value) => own('MEASUREMENT_SESSION', value),
+  bandPass: (value) => own('BAND_PASS_CORRECTION', value),
+};
+
+function own(keyword: string, value: string): string[] {
+  return [`KEYWORD ${quote(keyword)}`, `${keyword} ${quote(value)}`];
+}
+
+function writeBlock(block: MeasurementBlock, statements: readonly (readonly [StatementPart, string])[]): string {
+  const { measurements, grid, colours, hasReplicate, labels } = block;
   const wavelengths = grid ? wavelengthTexts(grid) : [];
+  const coordinates = colours.flatMap((colour) => coordinateFields(colour, block));
   const fields = [
     'SAMPLE_NAME',
     ...(hasReplicate ? ['REPLICATE'] : []),
-    ...(hasLab ? ['LAB_L', 'LAB_A', 'LAB_B'] : []),
-    ...(hasXyz ? ['XYZ_X', 'XYZ_Y', 'XYZ_Z'] : []),
+    ...coordinates.map(({ field }) => field),
     ...wavelengths.flatMap(() => ['SPECTRAL_NM', 'SPECTRAL_DEC']),
     ...labels.map(quote),
   ];
-  const own = [...(hasReplicate ? ['REPLICATE'] : []), ...labels.filter((label) => !STANDARD_FIELD.test(label))];
-  const { viewing } = conditions;
-  const illuminant = viewing && (typeof viewing.illuminant === 'string' ? viewing.illuminant : viewing.illuminant.name);
-  const coordinates = (hasLab ? 3 : 0) + (hasXyz ? 3 : 0);
-  const rows = measurements.map((measurement) => {
-    const readings = readingsOf(measurement).map(String);
-    return [
+  const announced = [
+    ...(hasReplicate ? ['REPLICATE'] : []),
+    ...coordinates.flatMap(({ label, standard }) => (standard ? [] : [label])),
+    ...labels.filter((label) => !STANDARD_FIELD.test(label)),
+  ];
+  const computed = measurements.some(({ name, replicate }) => isComputedName(name) || isComputedName(replicate ?? ''));
+  const rows = measurements.map((measurement) =>
+    [
       quote(measurement.name),
       ...(hasReplicate ? [quote(measurement.replicate ?? '')] : []),
-      ...readings.slice(0, coordinates),
-      ...readings.slice(coordinates).flatMap((reading, i) => [wavelengths[i], reading]),
+      ...coordinatesOf(measurement).map(String),
+      ...Array.from(measurement.spectrum?.values ?? [], (value, i) => `${wavelengths[i]} ${value}`),
       ...labels.map((label) => quote(measurement.fields[label])),
-    ].join(' ');
-  });
+    ].join(' '),
+  );
   return [
-    // every table states its conditions anew; an empty value ends what an earlier table stated
-    `WEIGHTING_FUNCTION ${quote(`ILLUMINANT, ${illuminant ?? ''}`)}`,
-    `WEIGHTING_FUNCTION ${quote(`OBSERVER, ${viewing ? `${viewing.observer} degree` : ''}`)}`,
-    `MEASUREMENT_GEOMETRY ${quote(conditions.geometry ?? '')}`,
-    `INSTRUMENTATION ${quote(conditions.instrument ?? '')}`,
-    'KEYWORD "SPECULAR_COMPONENT"',
-    `SPECULAR_COMPONENT ${quote(conditions.specular ?? '')}`,
-    ...own.map((label) => `KEYWORD ${quote(label)}`),
+    ...statements.flatMap(([part, value]) => LINES[part](value)),
+    ...(computed ? own('ROWS', 'samples') : []),
+    ...announced.map((label) => `KEYWORD ${quote(label)}`),
     `NUMBER_OF_FIELDS ${fields.length}`,
     'BEGIN_DATA_FORMAT',
     fields.join(' '),
@@ -56,6 +85,17 @@ function writeBlock(block: MeasurementBlock): string {
     'END_DATA',
     '',
   ].join('\n');
+}
+
+/** Fields of a colour; one under another viewing than the table's says so. */
+function coordinateFields({ space, viewing }: ColourHead, block: MeasurementBlock) {
+  const names = space === 'lab' ? ['LAB_L', 'LAB_A', 'LAB_B'] : ['XYZ_X', 'XYZ_Y', 'XYZ_Z'];
+  const main = mainViewing(block);
+  const standard = viewing === undefined || (main !== undefined && sameViewing(viewing, main));
+  return names.map((name) => {
+    const label = standard || !viewing ? name : `${name} (${describeViewing(viewing)})`;
+    return { label, field: standard ? name : quote(label), standard };
+  });
 }
 
 function quote(text: string): string {

@@ -1,4 +1,5 @@
 import { TintladderError } from '../../core/index.js';
+import type { Notes } from '../text/notes.js';
 import { decodeAsdf } from './asdf.js';
 import type { Block, LabelledRecord } from './records.js';
 
@@ -17,12 +18,21 @@ export interface CurvePoint {
  * @throws TintladderError `unsupported-quantity` for data in another form; `no-header` for a missing record; `count-mismatch` with `NPOINTS`;
  * `malformed` for a line that is out of place; `not-a-number`
  */
-export function readCurve(block: Block): CurvePoint[] {
+export function readCurve(block: Block, notes: Notes): CurvePoint[] {
+  const points = readPoints(block);
+  checkCurve(block, points, notes);
+  return points;
+}
+
+function readPoints(block: Block): CurvePoint[] {
   const data = block.records.get('XYDATA');
-  const points = block.records.get('XYPOINTS');
+  const pairs = block.records.get('XYPOINTS');
   if (data && /^\(X\+\+\(Y\.\.Y\)\)/i.test(data.value.replace(/\s/g, ''))) return readEvenCurve(block, data);
-  if (points && /^\(XY\.\.XY\)/i.test(points.value.replace(/\s/g, ''))) return readPoints(block, points);
-  const other = data ?? points;
+  // some write pairs under the label of evenly spaced data
+  for (const record of [pairs, data]) {
+    if (record && /^\(XY\.\.XY\)/i.test(record.value.replace(/\s/g, ''))) return readPairs(block, record);
+  }
+  const other = data ?? pairs;
   throw new TintladderError('unsupported-quantity', {
     path: `line ${other?.line ?? block.line}, column 1`,
     received: other?.value ?? '',
@@ -64,7 +74,7 @@ function readEvenCurve(block: Block, data: LabelledRecord): CurvePoint[] {
   return points;
 }
 
-function readPoints(block: Block, data: LabelledRecord): CurvePoint[] {
+function readPairs(block: Block, data: LabelledRecord): CurvePoint[] {
   const xFactor = numberOf(block, 'XFACTOR', 1);
   const yFactor = numberOf(block, 'YFACTOR', 1);
   const numbers = data.lines.flatMap(({ text, line }) =>
@@ -86,6 +96,45 @@ function readPoints(block: Block, data: LabelledRecord): CurvePoint[] {
   }
   expectCount(block, points.length);
   return points;
+}
+
+/** Relative difference that the rounding of a printed ordinate explains. */
+const ROUNDING = 1e-3;
+
+/**
+ * Compares the curve with `FIRSTY`, `MINY` and `MAXY`, which may be written with or without the factor. A first ordinate that is another is a damaged
+ * or misread file; other limits are noted.
+ *
+ * @throws TintladderError `malformed`
+ */
+function checkCurve(block: Block, points: readonly CurvePoint[], notes: Notes): void {
+  const factor = numberOf(block, 'YFACTOR', 1);
+  const ordinates = points.map(({ y }) => y);
+  const agrees = (label: string, found: number) => {
+    const record = block.records.get(label);
+    const stated = record ? Number(record.value) : Number.NaN;
+    if (!Number.isFinite(stated)) return true;
+    const near = (value: number) =>
+      Math.abs(stated - value) <= ROUNDING * Math.max(Math.abs(value), Math.abs(stated)) + Math.abs(factor);
+    return near(found) || near(found / factor);
+  };
+  if (points.length > 0 && !agrees('FIRSTY', ordinates[0])) {
+    throw new TintladderError('malformed', {
+      path: `line ${points[0].line}, column 1`,
+      received: ordinates[0],
+      expected: `${block.records.get('FIRSTY')?.value}, as FIRSTY says`,
+      hint: 'The file may be damaged or edited; export it again.',
+    });
+  }
+  for (const [label, found] of [
+    ['MINY', Math.min(...ordinates)],
+    ['MAXY', Math.max(...ordinates)],
+  ] as const) {
+    if (agrees(label, found)) continue;
+    const message = `${label} differs from the data; the data were taken.`;
+    const { line = block.line, value = '' } = block.records.get(label) ?? {};
+    notes.add('limits-differ', message, `line ${line}, column 1`, { stated: value, found });
+  }
 }
 
 function expectCount(block: Block, found: number): void {

@@ -1,9 +1,17 @@
 import type { Conditions } from '../../colorimetry/index.js';
 import { TintladderError } from '../../core/index.js';
+import { conditionKey } from '../conditions/condition-key.js';
+import { toConditions } from '../conditions/stated-parts.js';
 import type { Emit, ReaderOptions } from '../measurement/format-contract.js';
-import type { MeasurementTable, ReflectanceScale } from '../measurement/measurement.js';
+import type { MeasurementTable } from '../measurement/measurement.js';
+import { quantityTaken } from '../quantity/quantity-taken.js';
+import { parseQuantity } from '../quantity/quantity-text.js';
+import { noteTurned, toReflectance } from '../quantity/to-reflectance.js';
 import { unsupportedQuantity } from '../quantity/unsupported-quantity.js';
+import { sumBands } from '../table/bands.js';
 import { createFileContext, type FileContext, settleFile } from '../table/file-context.js';
+import { isLeftOut } from '../table/left-out.js';
+import { NO_CONTEXT, readRemarks } from '../table/preamble.js';
 import { createTableReader, type TableReader } from '../table/table-reader.js';
 import type { Notes } from '../text/notes.js';
 import { gatherText, type TextSink } from '../text/text-sink.js';
@@ -32,12 +40,12 @@ export function createJcampDxReader(
   emit: Emit,
 ): TextSink<readonly MeasurementTable[]> {
   return gatherText((text) => {
-    const file = createFileContext(options.scale, notes, emit);
-    return settleFile(file, readText(text, file, options));
+    const file = createFileContext(options, notes, emit);
+    return settleFile(file, readText(text, file));
   });
 }
 
-function readText(text: string, file: FileContext, options: ReaderOptions): () => readonly MeasurementTable[] {
+function readText(text: string, file: FileContext): () => readonly MeasurementTable[] {
   const blocks = readBlocks(text);
   const linked = blocks[0]?.records.get('BLOCKS');
   const spectra = blocks.filter(({ records }) => normaliseLabel(records.get('DATATYPE')?.value ?? '') !== 'LINK');
@@ -49,40 +57,40 @@ function readText(text: string, file: FileContext, options: ReaderOptions): () =
       hint: 'The file may be cut off; export it again.',
     });
   }
-  const tables = spectra.map((block) => readBlock(block, file, options));
+  const tables = spectra.flatMap((block) => readBlock(block, file));
   return () => tables.map(({ table }) => table());
 }
 
-function readBlock(block: Block, file: FileContext, options: ReaderOptions): TableReader {
+function readBlock(block: Block, file: FileContext): TableReader[] {
+  const { notes, options } = file;
+  const here = () => `line ${block.line}`;
+  if (isLeftOut({ name: block.title, replicate: '', line: block.line }, here, file, true)) return [];
   const toNanometres = readAbscissaUnit(block);
-  const scale = readOrdinateUnit(block);
-  const points = readCurve(block);
+  const { scale, taken } = readOrdinateUnit(block, file);
+  const points = readCurve(block, notes);
   const given = points.map(({ x, line }) => ({
     wavelength: Math.round(x * toNanometres * 1e6) / 1e6,
     decimals: 6,
     path: `line ${line}`,
   }));
-  const { grid, order } = orderWavelengths(given, options.outsideRange, file.notes);
-  if (scale) file.scale.state(scale, `line ${block.line}`);
-  const table = createTableReader({ line: block.line, grid }, file);
-  const here = () => `line ${block.line}`;
+  const { grid, order, resampling } = orderWavelengths(given, options, notes);
+  const ordered = Float64Array.from(order, (i) =>
+    taken === 'reflectance' ? points[i].y : toReflectance(points[i].y, taken),
+  );
+  const table = createTableReader({ line: block.line, grid, scale }, file);
   table.add(
     {
       name: block.title,
       replicate: '',
       line: block.line,
-      values: Float64Array.from(order, (i) => points[i].y),
-      conditions: readInstrument(block),
+      values: resampling ? sumBands(ordered, resampling) : ordered,
+      colours: [],
+      conditions: readConditions(block, notes),
       fields: readFields(block),
     },
-    {
-      name: here,
-      value: (i) => `line ${points[order[i]].line}, reading ${order[i] + 1}`,
-      lab: here,
-      xyz: here,
-    },
+    { name: here, value: (i) => `line ${points[order[i] ?? 0].line}, reading ${(order[i] ?? 0) + 1}` },
   );
-  return table;
+  return [table];
 }
 
 /** What a block says beside its curve, as text under the labels of its records. */
@@ -95,16 +103,25 @@ function fieldText({ value, lines }: LabelledRecord): string {
   return [value, ...lines.map(({ text }) => text.trim())].join('\n').trim();
 }
 
-function readInstrument({ records }: Block): Pick<Conditions, 'instrument'> {
-  const instrument = INSTRUMENT_RECORDS.map((key) => records.get(key)?.value).find((value) => value);
-  return instrument ? { instrument } : {};
+/** Conditions in records of any name that says one, such as `SPECTROMETER/DATA SYSTEM` or `$SPECULAR COMPONENT`. */
+function readConditions({ records }: Block, notes: Notes): Conditions {
+  const remarks = [...records.values()].flatMap(({ label, value, line }) => {
+    const key = normaliseLabel(label);
+    if (CURVE_RECORDS.has(key) || value === '') return [];
+    const named = INSTRUMENT_RECORDS.includes(key) ? 'instrument' : label.replace(/^[$.]+/, '');
+    return conditionKey(named).length > 0 ? [{ key: named, value, place: `line ${line}, column 1` }] : [];
+  });
+  return toConditions(readRemarks(remarks, NO_CONTEXT, notes).stated);
 }
 
 function readAbscissaUnit(block: Block): number {
   const record = need(block, 'XUNITS');
-  const unit = normaliseLabel(record.value);
+  const unit = record.value
+    .toUpperCase()
+    .replace(/WAVELENGTHS?/, '')
+    .replace(/[^A-Zµμ/\d]/g, '');
   if (/^(NANOMETERS?|NANOMETRES?|NM)$/.test(unit)) return 1;
-  if (/^(MICROMETERS?|MICROMETRES?|MICRONS?|UM)$/.test(unit)) return 1000;
+  if (/^(MICROMETERS?|MICROMETRES?|MICRONS?|[UµμM]M)$/.test(unit) && unit !== 'MM') return 1000;
   throw new TintladderError('unsupported-quantity', {
     path: `line ${record.line}, column 1`,
     received: record.value,
@@ -114,13 +131,16 @@ function readAbscissaUnit(block: Block): number {
 }
 
 /** Reflectance in fractions of 1 (as the standard has it) or in percent; what only says reflectance is left to the values. */
-function readOrdinateUnit(block: Block): ReflectanceScale | undefined {
+function readOrdinateUnit(block: Block, { options, notes }: FileContext) {
   const record = need(block, 'YUNITS');
-  const unit = record.value.toUpperCase();
-  if (!/\bREFLECTANCE\b|^%?\s*R$/.test(unit) || /LOG|1\/R/.test(unit)) {
-    throw unsupportedQuantity(`line ${record.line}, column 1`, record.value);
-  }
-  return /%|PERCENT/.test(unit) ? 'percent' : undefined;
+  const place = `line ${record.line}, column 1`;
+  const { quantity, scale, rest } = parseQuantity(record.value);
+  const stated = quantity ?? (rest === '' && scale ? 'reflectance' : undefined);
+  const taken = stated || options.quantity ? quantityTaken(stated, options.quantity) : undefined;
+  if (taken === undefined) throw unsupportedQuantity(place, record.value, quantity);
+  if (taken === 'reflectance') return { taken, scale };
+  noteTurned(taken, place, notes);
+  return { taken, scale: 'fraction' as const };
 }
 
 /** @throws TintladderError `no-header` naming the missing record */

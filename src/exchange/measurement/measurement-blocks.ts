@@ -1,13 +1,25 @@
-import { type Conditions, describeViewing, type Grid, gridOf } from '../../colorimetry/index.js';
+import {
+  type Conditions,
+  describeViewing,
+  type Grid,
+  gridOf,
+  type MeasuredColour,
+  type Viewing,
+} from '../../colorimetry/index.js';
 import { TintladderError } from '../../core/index.js';
 import type { Measurement } from './measurement.js';
+
+/** A colour that all measurements of a block have: its coordinates and its viewing. */
+export interface ColourHead {
+  readonly space: 'lab' | 'xyz';
+  readonly viewing?: Viewing | undefined;
+}
 
 /** Measurements that can stand in one table: the same grid, kinds of colour, conditions and fields. */
 export interface MeasurementBlock {
   readonly measurements: readonly Measurement[];
   readonly grid?: Grid;
-  readonly hasLab: boolean;
-  readonly hasXyz: boolean;
+  readonly colours: readonly ColourHead[];
   readonly hasReplicate: boolean;
   readonly conditions: Conditions;
   readonly labels: readonly string[];
@@ -34,12 +46,12 @@ export function toBlocks(measurements: readonly Measurement[]): MeasurementBlock
     else blocks.push({ key, measurements: [measurement] });
   });
   return blocks.map(({ measurements }) => {
-    const [{ spectrum, lab, xyz, replicate, conditions, fields }] = measurements;
+    const [first] = measurements;
+    const { spectrum, replicate, conditions, fields } = first;
     return {
       measurements,
       ...(spectrum ? { grid: gridOf(spectrum) } : {}),
-      hasLab: lab !== undefined,
-      hasXyz: xyz !== undefined,
+      colours: coloursOf(first).map(({ space, viewing }) => ({ space, viewing })),
       hasReplicate: replicate !== undefined,
       conditions,
       labels: Object.keys(fields),
@@ -47,25 +59,58 @@ export function toBlocks(measurements: readonly Measurement[]): MeasurementBlock
   });
 }
 
-function keyOf({ spectrum, lab, xyz, replicate, conditions, fields }: Measurement, path: string): string {
-  const { viewing, specular, geometry, instrument } = conditions;
-  if (viewing && typeof viewing.illuminant !== 'string') {
-    throw new TintladderError('unknown-illuminant', {
-      path: `${path}.conditions.viewing.illuminant`,
-      received: viewing.illuminant.name,
-      expected: 'an illuminant with a name that a file can give',
-    });
+function keyOf(measurement: Measurement, path: string): string {
+  const { spectrum, replicate, conditions, fields } = measurement;
+  const { viewing, ...circumstances } = conditions;
+  const colours = coloursOf(measurement);
+  for (const one of [viewing, ...colours.map((colour) => colour.viewing)]) {
+    if (one && typeof one.illuminant !== 'string') {
+      throw new TintladderError('unknown-illuminant', {
+        path: `${path}.conditions.viewing.illuminant`,
+        received: one.illuminant.name,
+        expected: 'an illuminant with a name that a file can give',
+      });
+    }
   }
   return JSON.stringify([
     spectrum && gridOf(spectrum),
-    lab !== undefined,
-    xyz !== undefined,
+    colours.map((colour) => [colour.space, colour.viewing && describeViewing(colour.viewing)]),
     replicate !== undefined,
     viewing && describeViewing(viewing),
-    specular,
-    geometry,
-    instrument,
+    Object.entries(circumstances).sort(),
     Object.keys(fields),
+  ]);
+}
+
+interface FlatColour extends ColourHead {
+  readonly values: readonly [number, number, number];
+}
+
+/** All colours of a measurement one by one. */
+export function coloursOf({ lab, xyz, colours, conditions: { viewing } }: Measurement): FlatColour[] {
+  const all: readonly MeasuredColour[] = colours ?? [
+    ...(lab ? [{ lab, ...(viewing ? { viewing } : {}) }] : []),
+    ...(xyz ? [{ xyz, ...(viewing ? { viewing } : {}) }] : []),
+  ];
+  return all.flatMap((colour): FlatColour[] => [
+    ...(colour.lab
+      ? [
+          {
+            space: 'lab' as const,
+            viewing: colour.viewing,
+            values: [colour.lab.L, colour.lab.a, colour.lab.b] as const,
+          },
+        ]
+      : []),
+    ...(colour.xyz
+      ? [
+          {
+            space: 'xyz' as const,
+            viewing: colour.viewing,
+            values: [colour.xyz.X, colour.xyz.Y, colour.xyz.Z] as const,
+          },
+        ]
+      : []),
   ]);
 }
 
@@ -74,7 +119,7 @@ export function wavelengthTexts({ start, step, count }: Grid): string[] {
   return Array.from({ length: count }, (_, i) => String(Math.round((start + i * step) * 1e9) / 1e9));
 }
 
-/** The readings of a measurement in the order of a block's columns; numbers in full, so that they come back the same. */
-export function readingsOf({ spectrum, lab, xyz }: Measurement): number[] {
-  return [...(lab ? [lab.L, lab.a, lab.b] : []), ...(xyz ? [xyz.X, xyz.Y, xyz.Z] : []), ...(spectrum?.values ?? [])];
+/** The coordinates of a measurement's colours in the order of its block's columns. */
+export function coordinatesOf(measurement: Measurement): number[] {
+  return coloursOf(measurement).flatMap(({ values }) => [...values]);
 }

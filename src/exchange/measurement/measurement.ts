@@ -1,4 +1,5 @@
 import type { Grid, Reading } from '../../colorimetry/index.js';
+import type { ReflectanceScale } from '../quantity/reflectance-scale.js';
 
 /** One reading from a file, with all that the file says about it. */
 export interface Measurement extends Reading {
@@ -7,9 +8,6 @@ export interface Measurement extends Reading {
   /** Line of the file at which the reading starts, counted from 1. */
   readonly line?: number;
 }
-
-/** How reflectance stands in a file: 1 or 100 for the perfect reflecting diffuser. */
-export type ReflectanceScale = 'fraction' | 'percent';
 
 /** One table of a file: a run of readings that share a heading. */
 export interface MeasurementTable {

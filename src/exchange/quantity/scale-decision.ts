@@ -1,100 +1,94 @@
 import { TintladderError } from '../../core/index.js';
-import type { ReflectanceScale } from '../measurement/measurement.js';
 import type { Notes } from '../text/notes.js';
+import type { ReflectanceScale } from './reflectance-scale.js';
 
-/** A spectrum up to this is a fraction: the brightest fluorescent whites read little above 1. */
-const CLEARLY_FRACTION = 1.2;
-/** A spectrum beyond this is in percent: twice the perfect diffuser is no reflectance, and a film below 5 % throughout is rare. */
-const CLEARLY_PERCENT = 5;
-const LARGEST_FRACTION = 2;
+/** A file up to this is in fractions: the brightest fluorescent whites read little above 1. */
+export const CLEARLY_FRACTION = 1.2;
+/** A file that reaches this is in percent: twice the perfect diffuser is no reflectance, and a film below 5 % throughout is rare. */
+export const CLEARLY_PERCENT = 5;
 /** How many spectra that fit either scale may wait for one that settles it. */
 const WAITING = 10_000;
 
-/** Decides over a whole file whether its reflectance is in fractions or in percent. */
+/**
+ * Decides over a whole file whether reflectance that states no scale is in fractions or in percent: by the highest value as written. Up to 1.2 it
+ * is taken for fractions and from 5 on for percent, both noted; between them the file is refused.
+ */
 export interface ScaleDecision {
   readonly scale: ReflectanceScale | undefined;
-  readonly from: 'stated' | 'values';
-  /** Takes note of a scale that the file itself states; the caller's word is stronger. */
-  state(scale: ReflectanceScale, path: string): void;
-  /** Judges one spectrum by its highest value, which `place` finds; `false` while the scale stays open. */
-  judge(highest: number, path: () => string): boolean;
+  /** Whether a spectrum waits for the decision. */
+  readonly open: boolean;
+  /** Judges one spectrum by its highest value, which `place` finds. */
+  judge(highest: number, place: () => string): void;
   /** Settles the scale at the end of the file. */
   settle(): void;
 }
 
-/**
- * @param asked - the caller's scale, which nothing in the file overrides
- * @param notes - where the decision is reported
- */
-export function createScaleDecision(asked: ReflectanceScale | undefined, notes: Notes): ScaleDecision {
-  let scale = asked;
-  let from: 'stated' | 'values' = asked ? 'stated' : 'values';
-  let settledAt = '';
-  let highestOfAll = 0;
-  let openPlace = '';
+export function createScaleDecision(notes: Notes): ScaleDecision {
+  let scale: ReflectanceScale | undefined;
+  let highestOfAll = Number.NEGATIVE_INFINITY;
+  let highestPlace = '';
   let waiting = 0;
+  const dark: string[] = [];
 
-  const assume = (assumed: ReflectanceScale, path: string) => {
+  const assume = (assumed: ReflectanceScale) => {
     scale = assumed;
-    settledAt = path;
-    const what = assumed === 'percent' ? 'in percent' : 'as fractions of 1';
-    const code = assumed === 'percent' ? 'percent-assumed' : 'fraction-assumed';
-    notes.add(code, `The file does not state its scale; its values were read ${what}.`, path);
+    const figures = { highest: highestOfAll };
+    if (assumed === 'percent') {
+      const message = 'The file does not state its scale; its values were read in percent.';
+      notes.add('percent-assumed', message, highestPlace, figures);
+    } else {
+      const message = 'The file does not state its scale; its values were read as fractions of 1.';
+      notes.add('fraction-assumed', message, highestPlace, figures);
+    }
   };
+  const noteDark = (place: string) =>
+    notes.count(
+      'dark-readings',
+      place,
+      (count) =>
+        `${count === 1 ? 'One reading stays' : `${count} readings stay`} below ${CLEARLY_FRACTION} % throughout; that such a reading is in percent like the rest of the file can't be told from its values.`,
+    );
 
   return {
     get scale() {
       return scale;
     },
-    get from() {
-      return from;
+    get open() {
+      return scale === undefined && highestPlace !== '';
     },
-    state(stated, path) {
-      if (asked) return;
-      if (scale !== undefined && scale !== stated) throw mixed(path, stated, scale, settledAt);
-      scale = stated;
-      from = 'stated';
-      settledAt = path;
-    },
-    judge(highest, path) {
+    judge(highest, place) {
       if (highest > highestOfAll) {
         highestOfAll = highest;
-        openPlace = path();
+        highestPlace = place();
       }
-      if (from === 'stated') return true;
-      if (scale === undefined) {
-        if (highest <= CLEARLY_FRACTION) {
-          if (highestOfAll > LARGEST_FRACTION) throw mixed(openPlace, highestOfAll, 'fraction', path());
-          assume('fraction', path());
-        } else if (highest >= CLEARLY_PERCENT) assume('percent', path());
-        else if (++waiting > WAITING) throw unclear(openPlace, highestOfAll);
-      } else if (scale === 'percent' ? highest <= CLEARLY_FRACTION : highest > LARGEST_FRACTION) {
-        throw mixed(path(), highest, scale, settledAt);
+      if (scale === 'fraction' && highest > CLEARLY_FRACTION) throw mixed(place(), highest);
+      if (scale === 'percent' && highest <= CLEARLY_FRACTION) noteDark(place());
+      if (scale !== undefined) return;
+      if (highest >= CLEARLY_PERCENT) {
+        assume('percent');
+        for (const one of dark) noteDark(one);
+        dark.length = 0;
+        return;
       }
-      return scale !== undefined;
+      if (highest <= CLEARLY_FRACTION) dark.push(place());
+      if (++waiting <= WAITING) return;
+      if (highestOfAll > CLEARLY_FRACTION) throw unclear(highestPlace, highestOfAll);
+      assume('fraction');
     },
     settle() {
-      if (asked) return;
-      if (scale === undefined && openPlace !== '') {
-        if (highestOfAll > LARGEST_FRACTION) throw unclear(openPlace, highestOfAll);
-        assume('fraction', openPlace);
-      }
-      if (from === 'stated' && scale === 'percent' && openPlace !== '' && highestOfAll <= CLEARLY_FRACTION) {
-        throw mixed(openPlace, highestOfAll, 'percent', settledAt);
-      }
+      if (scale !== undefined || highestPlace === '') return;
+      if (highestOfAll > CLEARLY_FRACTION) throw unclear(highestPlace, highestOfAll);
+      assume('fraction');
     },
   };
 }
 
-function mixed(path: string, received: unknown, scale: ReflectanceScale, settledAt: string): TintladderError {
+function mixed(path: string, highest: number): TintladderError {
   return new TintladderError('scale-mixed', {
     path,
-    received,
-    expected:
-      scale === 'percent'
-        ? `reflectance in percent, as at ${settledAt}`
-        : `reflectance in fractions, as at ${settledAt}`,
-    hint: `If the whole file is on one scale, state it, as in scale: '${scale}'.`,
+    received: highest,
+    expected: `a fraction of at most ${CLEARLY_FRACTION}, as in the ${WAITING} readings before`,
+    hint: "If the file is in percent, pass scale: 'percent'.",
   });
 }
 
@@ -102,7 +96,7 @@ function unclear(path: string, highest: number): TintladderError {
   return new TintladderError('reflectance-out-of-range', {
     path,
     received: highest,
-    expected: 'a fraction from 0 to 2, or a value elsewhere in the file that is clearly a percentage',
-    hint: "If the file is in percent, pass scale: 'percent'.",
+    expected: `a file whose highest value is at most ${CLEARLY_FRACTION} (fractions) or at least ${CLEARLY_PERCENT} (percent)`,
+    hint: "State the scale: pass scale: 'percent' or scale: 'fraction'.",
   });
 }

@@ -1,5 +1,15 @@
-import type { Conditions } from '../../colorimetry/index.js';
+import type { Conditions, Viewing } from '../../colorimetry/index.js';
 import type { Triple } from './coordinates.js';
+
+/** L*, a*, b* or X, Y, Z of a reading as its file gives them. */
+export interface RawColour {
+  readonly space: 'lab' | 'xyz';
+  readonly values: Triple;
+  readonly viewing?: Viewing | undefined;
+  /** The Y of the white that X, Y, Z belong to, where the file or its format states it: 100 or 1. */
+  readonly white?: number | undefined;
+  readonly place: (index: number) => string;
+}
 
 /** One reading as its format's reader found it: numbers as they stand in the file, before the scale of the file is settled. */
 export interface RawReading {
@@ -10,8 +20,8 @@ export interface RawReading {
   readonly line: number;
   /** Reflectance in the order of wavelength. The array may be used again for the next reading. */
   readonly values?: Float64Array;
-  readonly lab?: Triple;
-  readonly xyz?: Triple;
+  readonly colours: readonly RawColour[];
+  /** The viewing is that of the whole table; each colour has its own. */
   readonly conditions: Conditions;
   readonly fields: Readonly<Record<string, string>>;
 }
@@ -21,6 +31,4 @@ export interface ReadingPlaces {
   /** Absent where the table has no place for names at all. */
   readonly name?: () => string;
   readonly value: (index: number) => string;
-  readonly lab: (index: number) => string;
-  readonly xyz: (index: number) => string;
 }

@@ -1,123 +1,190 @@
-import type { Conditions } from '../../colorimetry/index.js';
+import type { Grid } from '../../colorimetry/index.js';
 import { TintladderError } from '../../core/index.js';
-import { toConditions } from '../conditions/stated-conditions.js';
 import type { MeasurementTable } from '../measurement/measurement.js';
-import { type DecimalMark, notANumber, parseFileNumber } from '../text/file-number.js';
+import { quantityTaken } from '../quantity/quantity-taken.js';
+import { toReflectance } from '../quantity/to-reflectance.js';
+import { notANumber, parseFileNumber } from '../text/file-number.js';
+import { bandsOf, sumBands } from './bands.js';
 import type { Triple } from './coordinates.js';
 import type { FileContext } from './file-context.js';
+import type { ColourPlan, SpectrumPlan } from './heading.js';
+import { isLeftOut } from './left-out.js';
+import type { RawColour } from './raw-reading.js';
+import { createRowConditions, type RowConditions } from './row-conditions.js';
 import type { TablePlan } from './table-plan.js';
-import { createTableReader, ownText } from './table-reader.js';
+import { createTableReader, ownText, type TableReader } from './table-reader.js';
+
+/** Gives the place of a cell, for faults and notes. */
+export type PlaceOf = (index: number) => string;
 
 /** Reads the rows of one table. */
 export interface RowReader {
   readonly plan: TablePlan;
   /** Reads one row; `placeOf` gives the place of a cell for faults. */
-  read(cells: readonly string[], line: number, placeOf: (index: number) => string): void;
-  /** The table so far; once the scale is settled, with it. */
-  table(): MeasurementTable;
+  read(cells: readonly string[], line: number, placeOf: PlaceOf): void;
+  /** The tables so far, one for each grid; once the scale is settled, with it. */
+  tables(): readonly MeasurementTable[];
 }
 
 const NO_FIELDS: Readonly<Record<string, string>> = Object.freeze({});
 
-/** Reads the rows of one table as planned. */
+/** Reads the rows of one table as planned: a row gives one reading, or one for each of its spectra. */
 export function createRowReader(plan: TablePlan, file: FileContext): RowReader {
-  const { spectrum, lab, xyz, name, replicate, line } = plan;
-  const columns = spectrum?.columns ?? new Int32Array(0);
-  const values = new Float64Array(columns.length);
-  if (spectrum?.scale) file.scale.state(spectrum.scale, `line ${line}`);
-  const table = createTableReader({ line, ...(spectrum ? { grid: spectrum.grid } : {}) }, file);
+  const { name, replicate, line, spectra, colours, commonName } = plan;
+  const conditionsOf = createRowConditions(plan, file);
+  const buffers = spectra.map(({ columns }) => new Float64Array(columns.length));
+  const tables = new Map<string, TableReader>();
+
+  const tableFor = (key: string, grid?: Grid, scale?: SpectrumPlan['scale']): TableReader => {
+    let table = tables.get(key);
+    if (!table) {
+      table = createTableReader({ line, ...(grid ? { grid } : {}), scale }, file);
+      tables.set(key, table);
+    }
+    return table;
+  };
+  const whole = spectra.map((spectrum, k) => ({ key: `${k}`, grid: spectrum.grid, scale: scaleOf(spectrum) }));
 
   return {
     plan,
     read(cells, at, placeOf) {
-      const present = hasSpectrum(cells, plan);
-      if (present) readSpectrum(cells, columns, values, file.mark, placeOf);
-      const own = name === undefined ? '' : cells[name].trim();
-      const ownLab = lab && readTriple(cells, lab.indices, file.mark, placeOf);
-      const ownXyz = xyz && readTriple(cells, xyz.indices, file.mark, placeOf);
-      if (!present && !ownLab && !ownXyz) throw noColour(plan, placeOf);
-      table.add(
-        {
-          name: own,
-          replicate: replicate === undefined ? '' : cells[replicate].trim(),
-          line: at,
-          ...(present ? { values } : {}),
-          ...(ownLab ? { lab: ownLab } : {}),
-          ...(ownXyz ? { xyz: ownXyz } : {}),
-          conditions: readConditions(cells, plan),
-          fields: readFields(cells, plan),
-        },
-        {
-          ...(name === undefined ? {} : { name: () => placeOf(name) }),
-          value: (i) => placeOf(columns[i]),
-          lab: (i) => placeOf(lab?.indices[i] ?? 0),
-          xyz: (i) => placeOf(xyz?.indices[i] ?? 0),
-        },
+      const conditions = conditionsOf(cells, placeOf);
+      const { quantity } = conditions;
+      if (quantity && quantityTaken(quantity.quantity, file.options.quantity) === undefined) {
+        return leaveOut(quantity.quantity ?? '', plan, placeOf, file);
+      }
+      const common = {
+        name: name === undefined ? (commonName ?? '') : cells[name].trim(),
+        replicate: replicate === undefined ? '' : cells[replicate].trim(),
+        line: at,
+      };
+      if (isLeftOut(common, () => placeOf(name ?? 0), file, plan.samplesOnly)) return;
+      const read = colours.flatMap((colour, c) => readColour(colour, c, cells, conditions, file, placeOf));
+      const fields = readFields(cells, plan);
+      const namePlace = name === undefined ? {} : { name: () => placeOf(name) };
+      let found = 0;
+      for (let k = 0; k < spectra.length; k++) {
+        const spectrum = spectra[k];
+        const bands = bandsOf(cells, spectrum.columns);
+        if (!bands) continue;
+        found++;
+        readNumbers(cells, spectrum, bands, buffers[k], file, placeOf);
+        const full = bands.from === 0 && bands.to === spectrum.columns.length - 1;
+        const part = full ? whole[k] : cutBands(spectrum, bands, k, placeOf, file);
+        const values = spectrum.resampling
+          ? sumBands(buffers[k], spectrum.resampling)
+          : buffers[k].subarray(bands.from, bands.to + 1);
+        tableFor(part.key, part.grid, part.scale).add(
+          {
+            ...common,
+            fields,
+            values: full && !spectrum.resampling ? buffers[k] : values,
+            colours: belonging(read, conditions.spectrumModes[k], spectra.length),
+            conditions: conditions.spectra[k],
+          },
+          { ...namePlace, value: (i) => placeOf(spectrum.columns[spectrum.resampling?.[i]?.first ?? i + bands.from]) },
+        );
+      }
+      if (found > 0) return;
+      if (read.length === 0) throw noColour(plan, placeOf);
+      tableFor('colours').add(
+        { ...common, fields, colours: read.map(({ colour }) => colour), conditions: conditions.bare },
+        { ...namePlace, value: () => placeOf(0) },
       );
     },
-    table: table.table,
+    tables: () => (tables.size > 0 ? [...tables.values()].map((table) => table.table()) : [{ line, count: 0 }]),
   };
 }
 
-function noColour({ spectrum, lab, xyz }: TablePlan, placeOf: (index: number) => string): TintladderError {
-  const column = lab?.indices[0] ?? xyz?.indices[0] ?? spectrum?.columns[0] ?? 0;
+/** What was turned into reflectance is in fractions, whatever the file states of its own values. */
+function scaleOf({ turn, scale }: SpectrumPlan): SpectrumPlan['scale'] {
+  return turn ? 'fraction' : scale;
+}
+
+interface ReadColour {
+  readonly colour: RawColour;
+  readonly mode: RowConditions['colourModes'][number];
+}
+
+/** The colours that belong to a spectrum: all, unless several spectra are told apart by a mode that a colour states otherwise. */
+function belonging(read: readonly ReadColour[], mode: ReadColour['mode'], spectra: number): readonly RawColour[] {
+  const kept =
+    spectra === 1 ? read : read.filter((one) => one.mode === undefined || mode === undefined || one.mode === mode);
+  return kept.map(({ colour }) => colour);
+}
+
+function leaveOut(quantity: string, plan: TablePlan, placeOf: PlaceOf, file: FileContext): void {
+  file.leftOut++;
+  const message = (count: number) =>
+    `${count === 1 ? 'One row holds' : `${count} rows hold`} another quantity than reflectance (the first: ${quantity}); left out.`;
+  file.notes.count('other-quantities-left-out', placeOf(plan.kindColumns[0] ?? 0), message);
+}
+
+function noColour({ spectra, colours }: TablePlan, placeOf: PlaceOf): TintladderError {
+  const column = colours[0]?.indices[0] ?? spectra[0]?.columns[0] ?? 0;
   return new TintladderError('not-a-number', { path: placeOf(column), received: '', expected: 'a reading' });
 }
 
-/** A row with no reading at all at any wavelength has no spectrum, provided that it has another colour. */
-function hasSpectrum(cells: readonly string[], plan: TablePlan): boolean {
-  if (!plan.lab && !plan.xyz) return plan.spectrum !== undefined;
-  if (!plan.spectrum) return false;
-  const { columns } = plan.spectrum;
-  if (cells[columns[0]]?.trim() !== '') return true;
-  for (const column of columns) if (cells[column]?.trim() !== '') return true;
-  return false;
-}
-
 /** Fills `values` in the order of wavelength. */
-function readSpectrum(
+function readNumbers(
   cells: readonly string[],
-  columns: Int32Array,
+  { columns, turn }: SpectrumPlan,
+  { from, to }: { readonly from: number; readonly to: number },
   values: Float64Array,
-  mark: DecimalMark,
-  placeOf: (index: number) => string,
+  { style }: FileContext,
+  placeOf: PlaceOf,
 ): void {
-  for (let i = 0; i < columns.length; i++) {
+  for (let i = from; i <= to; i++) {
     const column = columns[i];
-    const value = parseFileNumber(cells[column], mark);
-    if (value === undefined) throw notANumber(cells[column], mark, placeOf(column));
-    values[i] = value;
+    const value = parseFileNumber(cells[column], style);
+    if (value === undefined) throw notANumber(cells[column], style, placeOf(column));
+    values[i] = turn ? toReflectance(value, turn) : value;
   }
 }
 
-/** Three coordinates of a row; `undefined` where all three cells are empty. */
-function readTriple(
+/** The part of a grid that a row fills; empty bands at its ends are cut and noted. */
+function cutBands(
+  spectrum: SpectrumPlan,
+  { from, to }: { readonly from: number; readonly to: number },
+  k: number,
+  placeOf: PlaceOf,
+  { notes, style }: FileContext,
+) {
+  const { grid, columns, resampling } = spectrum;
+  const empty = from > 0 ? 0 : columns.length - 1;
+  if (resampling || to - from < 1) throw notANumber('', style, placeOf(columns[empty]));
+  notes.count(
+    'empty-bands-cut',
+    placeOf(columns[empty]),
+    (count) =>
+      `${count === 1 ? 'A spectrum has' : `${count} spectra have`} no readings at the ends of the range; the empty bands were cut.`,
+  );
+  const cut = { start: grid.start + from * grid.step, step: grid.step, count: to - from + 1 };
+  return { key: `${k} ${from} ${to}`, grid: cut, scale: scaleOf(spectrum) };
+}
+
+/** A colour of a row; none where all three cells are empty. */
+function readColour(
+  { space, indices, white }: ColourPlan,
+  c: number,
   cells: readonly string[],
-  indices: readonly [number, number, number],
-  mark: DecimalMark,
-  placeOf: (index: number) => string,
-): Triple | undefined {
-  if (indices.every((index) => cells[index].trim() === '')) return undefined;
+  { colours, colourModes }: RowConditions,
+  { style }: FileContext,
+  placeOf: PlaceOf,
+): ReadColour[] {
+  if (indices.every((index) => cells[index].trim() === '')) return [];
   const read = (index: number) => {
-    const value = parseFileNumber(cells[index], mark);
-    if (value === undefined) throw notANumber(cells[index], mark, placeOf(index));
+    const value = parseFileNumber(cells[index], style);
+    if (value === undefined) throw notANumber(cells[index], style, placeOf(index));
     return value;
   };
-  return [read(indices[0]), read(indices[1]), read(indices[2])];
+  const values: Triple = [read(indices[0]), read(indices[1]), read(indices[2])];
+  const place = (i: number) => placeOf(indices[i]);
+  return [{ colour: { space, values, viewing: colours[c], white, place }, mode: colourModes[c] }];
 }
 
 function readFields(cells: readonly string[], { fieldColumns }: TablePlan): Readonly<Record<string, string>> {
   if (fieldColumns.length === 0) return NO_FIELDS;
   // fromEntries makes own properties of any name, `__proto__` included
   return Object.fromEntries(fieldColumns.map(({ index, label }) => [label, ownText(cells[index])]));
-}
-
-function readConditions(cells: readonly string[], plan: TablePlan): Conditions {
-  const { conditionColumns, common, stated, lab, xyz } = plan;
-  const viewing = lab?.viewing ?? xyz?.viewing;
-  if (conditionColumns.length === 0 && !viewing) return common;
-  const parts = { ...stated };
-  for (const { index, part } of conditionColumns) if (cells[index].trim() !== '') parts[part] = cells[index].trim();
-  const conditions = { ...common, ...toConditions(parts) };
-  return viewing ? { ...conditions, viewing } : conditions;
 }

@@ -98,10 +98,15 @@ function knownEncoding(bytes: Uint8Array, notes: Notes): string {
     return marked ?? 'utf-8';
   } catch {
     if (marked) throw notText(`bytes that are no ${marked.toUpperCase()}`);
-    const message = 'The text is no UTF-8 and has no byte-order mark; it was read as Windows-1252.';
-    notes.add('windows-1252-assumed', message);
+    noteWindows1252(notes);
     return 'windows-1252';
   }
+}
+
+/** Notes that a text was read as Windows-1252 because it is no UTF-8. */
+export function noteWindows1252(notes: Notes): void {
+  const message = 'The text is no UTF-8 and has no byte-order mark; it was read as Windows-1252.';
+  notes.add('windows-1252-assumed', message);
 }
 
 /** @throws TintladderError `empty-file` for a text of nothing but blanks */

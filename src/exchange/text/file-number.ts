@@ -1,36 +1,47 @@
 import { TintladderError } from '../../core/index.js';
 
-/** The decimal mark of a file, settled by the first number that has one and kept from then on. */
-export interface DecimalMark {
-  value?: '.' | ',';
+/** How a file writes its numbers: each settled by the first number that shows it, and kept from then on. */
+export interface NumberStyle {
+  decimalMark?: '.' | ',';
+  /** Whether numbers carry a percent sign of their own. */
+  percentSign?: boolean;
 }
 
 const POINT = /^[+-]?(?:\d+\.?\d*|\.\d+)(?:e[+-]?\d+)?$/i;
 const COMMA = /^[+-]?(?:\d+,?\d*|,\d+)(?:e[+-]?\d+)?$/i;
+const PERCENT_SIGN = /\s*%$/;
 
 /**
  * Number of a cell, or `undefined` where it is none in the file's own way of writing: `1,234.5`, `0x10`, an empty cell and a decimal
- * mark other than the file's are no numbers.
+ * mark other than the file's are no numbers. `65.8%` is 65.8.
  */
-export function parseFileNumber(text: string, mark: DecimalMark): number | undefined {
+export function parseFileNumber(text: string, style: NumberStyle): number | undefined {
   const value = +text;
   // the common case: plain digits with a point, which JavaScript reads itself; its hexadecimals and blanks are caught by the letter and the length
-  if (value - value === 0 && mark.value === '.' && text.charCodeAt(1) < 0x3a && text.charCodeAt(0) > 0x20) return value;
-  return parseSlowly(text.trim(), mark);
+  if (value - value === 0 && style.decimalMark === '.' && text.charCodeAt(1) < 0x3a && text.charCodeAt(0) > 0x20)
+    return value;
+  return parseSlowly(text.trim(), style);
 }
 
-function parseSlowly(text: string, mark: DecimalMark): number | undefined {
-  if (text.includes(',')) {
-    if (mark.value === '.' || !COMMA.test(text)) return undefined;
-    mark.value = ',';
-    return finite(Number(text.replace(',', '.')));
+function parseSlowly(text: string, style: NumberStyle): number | undefined {
+  if (text.endsWith('%')) {
+    const value = parseSlowly(text.replace(PERCENT_SIGN, ''), style);
+    if (value !== undefined) style.percentSign = true;
+    return value;
   }
-  if (!POINT.test(text)) return undefined;
-  if (text.includes('.')) {
-    if (mark.value === ',') return undefined;
-    mark.value = '.';
+  // a true minus sign, as typesetting programs write it
+  const plain = text.replace(/^[\u2212\u2013]/, '-');
+  if (plain.includes(',')) {
+    if (style.decimalMark === '.' || !COMMA.test(plain)) return undefined;
+    style.decimalMark = ',';
+    return finite(Number(plain.replace(',', '.')));
   }
-  return finite(Number(text));
+  if (!POINT.test(plain)) return undefined;
+  if (plain.includes('.')) {
+    if (style.decimalMark === ',') return undefined;
+    style.decimalMark = '.';
+  }
+  return finite(Number(plain));
 }
 
 function finite(value: number): number | undefined {
@@ -39,14 +50,29 @@ function finite(value: number): number | undefined {
 
 /** Whether a cell is a number under either decimal mark; settles nothing. */
 export function looksNumeric(text: string): boolean {
-  const trimmed = text.trim();
+  const trimmed = text
+    .trim()
+    .replace(PERCENT_SIGN, '')
+    .replace(/^[\u2212\u2013]/, '-');
   return POINT.test(trimmed) || COMMA.test(trimmed);
 }
 
 /** The fault of a cell that is no number, with the decimal mark that was taken for the file. */
-export function notANumber(received: string | undefined, mark: DecimalMark, path: string): TintladderError {
-  const hint = mark.value
-    ? `The file's decimal mark is ${JSON.stringify(mark.value)}, with no mark for thousands.`
+export function notANumber(received: string | undefined, style: NumberStyle, path: string): TintladderError {
+  const hint = style.decimalMark
+    ? `The file's decimal mark is ${JSON.stringify(style.decimalMark)}, with no mark for thousands.`
     : undefined;
   return new TintladderError('not-a-number', { path, received: received ?? '', expected: 'a number', hint });
+}
+
+/** Decimals of a percentage that the exact way below still holds. */
+const EXACT = 1e10;
+
+/** A percentage as the fraction that its decimal digits say: 88.1 is 0.881, where a division gives 0.8809999999999999. */
+export function fractionOfPercent(percent: number): number {
+  const scaled = percent * EXACT;
+  const whole = Math.round(scaled);
+  return Math.abs(scaled - whole) < 1e-3 && Math.abs(whole) < Number.MAX_SAFE_INTEGER
+    ? whole / (EXACT * 100)
+    : percent / 100;
 }

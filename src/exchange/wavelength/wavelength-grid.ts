@@ -1,6 +1,7 @@
 import type { Grid } from '../../colorimetry/index.js';
 import { TintladderError } from '../../core/index.js';
 import type { Notes } from '../text/notes.js';
+import { type BandWeights, resampleTo } from './resampling.js';
 
 /** A wavelength as a file gives it. */
 export interface PlacedWavelength {
@@ -9,11 +10,20 @@ export interface PlacedWavelength {
   readonly path: string;
 }
 
-/** The grid of a file's wavelengths, and where each of its readings stands among them. */
+/** The grid of a file's wavelengths, and what its readings are made from. */
 export interface OrderedGrid {
   readonly grid: Grid;
-  /** Index among the given wavelengths of each reading of the grid, in the order of wavelength. */
+  /** Index among the given wavelengths of each reading that is used, in the order of wavelength. */
   readonly order: readonly number[];
+  /** How the readings of the grid are made from those of `order`; absent where they are the same. */
+  readonly resampling?: readonly BandWeights[];
+}
+
+/** What is asked of wavelengths that stand outside 360-830 nm, or are fine or unevenly spaced. */
+export interface GridOptions {
+  readonly outsideRange: 'refuse' | 'drop';
+  /** Step in nm to bring the readings to. */
+  readonly resample?: number | undefined;
 }
 
 const SHORTEST = 360;
@@ -30,11 +40,12 @@ const LONGEST = 830;
  */
 export function orderWavelengths(
   given: readonly PlacedWavelength[],
-  outsideRange: 'refuse' | 'drop',
+  { outsideRange, resample }: GridOptions,
   notes: Notes,
 ): OrderedGrid {
   const order = given.map((_, i) => i);
-  if (given.length > 1 && given[0].wavelength > given[given.length - 1].wavelength) {
+  if (resample !== undefined) order.sort((i, j) => given[i].wavelength - given[j].wavelength);
+  else if (given.length > 1 && given[0].wavelength > given[given.length - 1].wavelength) {
     order.reverse();
     notes.add('wavelengths-descending', 'The wavelengths descend; they were put in ascending order.', given[0].path);
   }
@@ -48,9 +59,14 @@ export function orderWavelengths(
     });
   }
   const wavelengths = kept.map((i) => given[i].wavelength);
+  if (resample !== undefined) return { ...resampleTo(wavelengths, resample, given[kept[0]].path, notes), order: kept };
   const start = wavelengths[0];
   const count = wavelengths.length;
-  const step = Math.round(((wavelengths[count - 1] - start) / (count - 1)) * 1e9) / 1e9;
+  const step = exactStep(
+    (wavelengths[count - 1] - start) / (count - 1),
+    count,
+    Math.max(...given.map(({ decimals }) => decimals)),
+  );
   kept.forEach((index, i) => {
     const { wavelength, decimals, path } = given[index];
     const off = Math.abs(wavelength - (start + i * step));
@@ -66,9 +82,20 @@ export function orderWavelengths(
       path,
       received: step,
       expected: 'wavelengths 1 to 20 nm apart',
+      ...(step < 1 ? { hint: 'Pass resample with a step in nm to have the readings brought to it.' } : {}),
     });
   }
   return { grid: { start, step, count }, order: kept };
+}
+
+/**
+ * The step that labels stand for: whole sixths of a nanometre, such as 10/3 nm, in full where the decimals printed allow it; else without the
+ * noise of the division.
+ */
+function exactStep(step: number, count: number, decimals: number): number {
+  const sixths = Math.round(step * 6);
+  const rounding = count >= 4 && decimals >= 1 ? (0.51 * 10 ** -decimals) / (count - 1) : 0;
+  return Math.abs(step - sixths / 6) <= Math.max(1e-7, rounding) ? sixths / 6 : Math.round(step * 1e9) / 1e9;
 }
 
 /**
@@ -122,7 +149,7 @@ function uneven(
     path: at.path,
     received: at.wavelength,
     expected: `${Number((at.wavelength - (odd < 0 ? 0 : steps[odd] - median(steps))).toFixed(3))} nm, so that the wavelengths are evenly spaced`,
-    hint: 'Bring the readings to an evenly spaced grid first.',
+    hint: 'Pass resample with a step in nm to have the readings interpolated, or export an evenly spaced grid.',
   });
 }
 

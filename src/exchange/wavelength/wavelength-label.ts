@@ -1,38 +1,24 @@
-import type { ReflectanceScale } from '../measurement/measurement.js';
+import type { StatedParts } from '../conditions/stated-parts.js';
+import { parseStatement } from '../conditions/statement.js';
+import { parseQuantity, type Quantity } from '../quantity/quantity-text.js';
+import type { ReflectanceScale } from '../quantity/reflectance-scale.js';
 
-/** A heading that names a wavelength, such as `400`, `400 nm`, `R400`, `400,0` or `%R 400`. */
+/** A heading that names a wavelength, such as `400`, `400 nm`, `R400`, `400,0`, `%R 400` or `400 nm SCI`. */
 export interface WavelengthLabel {
   readonly wavelength: number;
   /** Number of decimals printed. */
   readonly decimals: number;
-  /** The scale that the heading states. */
+  /** What the heading says of the value below it. */
   readonly scale?: ReflectanceScale;
-  /** A quantity the heading names that is not reflectance. */
-  readonly unsupported?: string;
+  readonly quantity?: Quantity;
+  readonly stated?: StatedParts;
 }
 
-const REFLECTANCE_WORDS =
-  /^(?:r|refl|reflectance|reflectancefactor|remission|spec|spectral|spectrum|nm|wl|w|wavelength|lambda|λ|spectralnm|spectralpct|spectraldec|pct)?$/;
-const UNSUPPORTED_WORDS: ReadonlyMap<string, string> = new Map([
-  ['k/s', 'K/S'],
-  ['ks', 'K/S'],
-  ['abs', 'absorbance'],
-  ['absorbance', 'absorbance'],
-  ['a', 'absorbance'],
-  ['t', 'transmittance'],
-  ['trans', 'transmittance'],
-  ['transmittance', 'transmittance'],
-  ['od', 'optical density'],
-  ['density', 'optical density'],
-  ['log1/r', 'log 1/R'],
-  ['log(1/r', 'log 1/R'],
-  ['power', 'spectral power'],
-  ['spd', 'spectral power'],
-  ['radiance', 'radiance'],
-  ['irradiance', 'irradiance'],
-]);
-
-const SHAPE = /^(.*?)(\d{3,4})(?:[.,](\d{1,17}))?([^\d]*)$/;
+const NUMBER = /(?<![\d.,])(\d{3,4})(?:[.,](\d{1,17}))?(?!\d)/;
+/** Words that stand beside a wavelength and say nothing of the value. */
+const FILLERS =
+  /(?<!\p{L})(?:nm|nanomet(?:er|re)s?|wl|w|wavelength|wellenlänge|lambda|λ|spec|spectral|spectrum|at|bei|value|values)(?!\p{L})/giu;
+const PLAIN = /^\s*(\d{3,4})(?:[.,](\d{1,17}))?\s*(?:nm)?\s*$/;
 
 /** Whether a number can be a wavelength in nm, from the ultraviolet to the near infrared. */
 export function isWavelength(value: number): boolean {
@@ -41,23 +27,25 @@ export function isWavelength(value: number): boolean {
 
 /** Reads a heading as a wavelength, or gives `undefined`. */
 export function parseWavelengthLabel(text: string): WavelengthLabel | undefined {
-  if (text.length > 40) return undefined;
-  const shape = SHAPE.exec(text.trim());
-  if (!shape) return undefined;
-  const [, before, whole, fraction = '', after] = shape;
-  const wavelength = Number(`${whole}.${fraction}`);
+  if (text.length > 60) return undefined;
+  const plain = PLAIN.exec(text);
+  const found = plain ?? NUMBER.exec(text);
+  if (!found) return undefined;
+  const [whole, digits, fraction = ''] = found;
+  const wavelength = Number(`${digits}.${fraction}`);
   if (!isWavelength(wavelength)) return undefined;
-  const prefix = before.toLowerCase().replace(/[\s_\-.:[\]()]/g, '');
-  const suffix = after.toLowerCase().replace(/[\s_\-.:[\]()]/g, '');
-  const unsupported = UNSUPPORTED_WORDS.get(prefix.replace('%', ''));
-  const words = prefix.replace('%', '');
-  if (unsupported === undefined && !REFLECTANCE_WORDS.test(words)) return undefined;
-  if (!/^(?:nm)?(?:%|pct)?(?:r|refl|reflectance)?$/.test(suffix)) return undefined;
-  const percent = prefix.includes('%') || prefix.includes('pct') || suffix.includes('%') || suffix.includes('pct');
+  const label = { wavelength, decimals: fraction.length };
+  if (plain) return label;
+  const around = `${text.slice(0, found.index)} ${text.slice(found.index + whole.length)}`
+    .replace(/_/g, ' ')
+    .replace(FILLERS, ' ');
+  const { quantity, scale, rest } = parseQuantity(around);
+  const { parts, rest: unknown } = parseStatement(rest);
+  if (unknown.length > 0) return undefined;
   return {
-    wavelength,
-    decimals: fraction.length,
-    ...(percent ? { scale: 'percent' as const } : prefix === 'spectraldec' ? { scale: 'fraction' as const } : {}),
-    ...(unsupported === undefined ? {} : { unsupported }),
+    ...label,
+    ...(scale ? { scale } : {}),
+    ...(quantity ? { quantity } : {}),
+    ...(Object.keys(parts).length > 0 ? { stated: parts } : {}),
   };
 }

@@ -66,7 +66,7 @@ INSTRUMENTATION "bench unit"
     name: 'a',
     lab: { L: 50, a: 1, b: -2 },
     xyz: { X: 17, Y: 18.4, Z: 15 },
-    conditions: { viewing: { illuminant: 'D50', observer: '2' }, geometry: '45/0', instrument: 'bench unit' },
+    conditions: { viewing: { illuminant: 'D50', observer: '2' }, geometry: '45°:0°', instrument: 'bench unit' },
     fields: { LOT: 'x1' },
     line: 11,
   });

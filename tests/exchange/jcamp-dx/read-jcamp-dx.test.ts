@@ -75,7 +75,7 @@ describe('damaged or other files', () => {
     ['absorbance', block({ YUNITS: 'ABSORBANCE' }), 'unsupported-quantity', 'line 5, column 1'],
     ['log 1/R', block({ YUNITS: 'LOG(1/R)' }), 'unsupported-quantity', 'line 5, column 1'],
     ['wavenumbers', block({ XUNITS: '1/CM' }), 'unsupported-quantity', 'line 4, column 1'],
-    ['another data class', block({ XYDATA: '(XY..XY)' }), 'unsupported-quantity', 'line 11, column 1'],
+    ['another data class', block({ XYDATA: '(R++(A..A))' }), 'unsupported-quantity', 'line 11, column 1'],
     ['no data', block({ XYDATA: '' }), 'unsupported-quantity', 'line 1, column 1'],
     ['a missing record', block({ FIRSTX: '' }), 'no-header', 'line 1, column 1'],
     ['no unit', block({ YUNITS: '' }), 'no-header', 'line 1, column 1'],
