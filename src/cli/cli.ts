@@ -1,9 +1,11 @@
 #!/usr/bin/env node
 import { readFileSync } from 'node:fs';
-import { Command } from 'commander';
+import { Command, Option } from 'commander';
+import { COLOUR_FORMATS, colours } from './colours.js';
 import { compare } from './compare.js';
 import { endWith } from './end-with.js';
 import { inspect } from './inspect.js';
+import { viewingArgument } from './viewing-argument.js';
 
 const { version } = JSON.parse(readFileSync(new URL('../package.json', import.meta.url), 'utf8')) as {
   version: string;
@@ -31,6 +33,15 @@ program
   .option('--json', 'print what was read as JSON, one line per file')
   .action(inspect);
 
+program
+  .command('colours')
+  .description('CIELAB of the spectra on standard input, one line each, as they come')
+  .addOption(
+    new Option('--viewing <illuminant/observer>', 'such as D65/10').argParser(viewingArgument).makeOptionMandatory(),
+  )
+  .addOption(new Option('--format <name>', 'how the lines are written').choices(COLOUR_FORMATS).default('csv'))
+  .action(colours);
+
 program.addHelpText(
   'after',
   `
@@ -41,6 +52,7 @@ Examples:
   tintladder compare study.yaml --quiet --exit-for recommended
   tintladder inspect readings.csv
   tintladder inspect exports/ --json
+  tintladder colours --viewing D65/10 < readings.csv > colours.csv
 
 Exit codes:
   0 every package (or the chosen one) meets every criterion   1 something fails   2 something is undecided
