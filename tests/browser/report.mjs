@@ -9,7 +9,9 @@ import { renderHtml } from 'tintladder/report';
 import { evaluateStudy, parseStudy } from 'tintladder/study';
 import { launchChromium } from './launch-chromium.mjs';
 
-const WIDTHS = [390, 1280];
+const WIDTHS = [360, 1280];
+/** Width and height in px at 96 px an inch, less the margins of the page style (14 mm at the sides, 14 and 16 mm above and below). */
+const PAPERS = { A4: [688, 1009], Letter: [710, 942] };
 const SCHEMES = ['light', 'dark'];
 const LARGEST = 400_000;
 const HOSTILE = '<script>window.harmed = 1</script><img src=x onerror="window.harmed = 1">';
@@ -33,7 +35,7 @@ try {
     for (const colorScheme of SCHEMES) {
       for (const width of WIDTHS) await check(name, html, { colorScheme, width });
     }
-    await print(name, html);
+    for (const paper of Object.keys(PAPERS)) await print(name, html, paper);
   }
 } finally {
   await browser.close();
@@ -91,20 +93,27 @@ async function check(name, html, { colorScheme, width }) {
   await page.close();
 }
 
-/** A4 less its margins is 180 mm by 263 mm, at 96 px an inch; no drawing may be wider or taller than a page. */
-async function print(name, html) {
-  const page = await browser.newPage({ viewport: { width: 680, height: 994 } });
+/** On either paper no drawing may be wider or taller than a page, and the first page holds the answer and the overview. */
+async function print(name, html, paper) {
+  const place = `${name}, ${paper}`;
+  const [width, height] = PAPERS[paper];
+  const page = await browser.newPage({ viewport: { width, height } });
   await page.setContent(html);
   await page.emulateMedia({ media: 'print', colorScheme: 'dark' });
-  const { tall, paper } = await page.evaluate(() => ({
-    tall: [...document.querySelectorAll('.panel, .plate')].filter((element) => {
-      const { height, right } = element.getBoundingClientRect();
-      return height > 994 || right > 680.5 || getComputedStyle(element).breakInside !== 'avoid';
-    }).length,
-    paper: getComputedStyle(document.documentElement).backgroundColor,
-  }));
-  if (tall > 0) faults.push(`${name}, print: ${tall} figures may break across pages`);
-  if (paper !== 'rgb(255, 255, 255)') faults.push(`${name}, print: paper is ${paper}`);
-  writeFileSync(join(out, `${name}.pdf`), await page.pdf({ preferCSSPageSize: true }));
+  const { tall, ends, background } = await page.evaluate(
+    ([right, bottom]) => ({
+      tall: [...document.querySelectorAll('.panel, .plate')].filter((element) => {
+        const box = element.getBoundingClientRect();
+        return box.height > bottom || box.right > right + 0.5 || getComputedStyle(element).breakInside !== 'avoid';
+      }).length,
+      ends: document.querySelector('.matrix').getBoundingClientRect().bottom,
+      background: getComputedStyle(document.documentElement).backgroundColor,
+    }),
+    [width, height],
+  );
+  if (tall > 0) faults.push(`${place}: ${tall} charts may break across pages`);
+  if (name === 'report' && ends > height) faults.push(`${place}: the overview ends at ${ends} px of ${height}`);
+  if (background !== 'rgb(255, 255, 255)') faults.push(`${place}: paper is ${background}`);
+  writeFileSync(join(out, `${name}-${paper}.pdf`), await page.pdf({ format: paper, preferCSSPageSize: true }));
   await page.close();
 }

@@ -28,6 +28,8 @@ export interface FigureCell extends Estimate {
   readonly unitShown?: boolean;
   /** Whether a positive figure has a plus sign, as a difference has. */
   readonly signed?: boolean;
+  /** How the figure stands to its limit. */
+  readonly outcome?: Outcome;
   readonly aside?: string;
 }
 
@@ -72,8 +74,9 @@ export function cellText(cell: TableCell, between?: typeof formatInterval): stri
   }
 }
 
-/** A cell as text with its aside behind it. */
+/** A cell as text with its outcome and its aside behind it. */
 export function cellTextWithAside(cell: TableCell, between?: typeof formatInterval): string {
-  const aside = cell.kind === 'none' ? undefined : cell.aside;
-  return aside === undefined ? cellText(cell, between) : `${cellText(cell, between)}, ${aside}`;
+  const outcome = cell.kind === 'figure' && cell.outcome ? [OUTCOME_WORDS[cell.outcome]] : [];
+  const aside = cell.kind === 'none' || cell.aside === undefined ? [] : [cell.aside];
+  return [cellText(cell, between), ...outcome, ...aside].join(', ');
 }

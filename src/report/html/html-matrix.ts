@@ -37,7 +37,7 @@ export function htmlMatrix({ caption, rowHeading, overallHeading, columns, lines
 }
 
 /** More columns than these are set smaller. */
-const MOST_ROOMY = 4;
+const MOST_ROOMY = 3;
 
 function matrixCell(label: string, content: Child): Markup {
   return element('td', { role: 'cell', 'data-label': label }, element('div', {}, content));
@@ -53,23 +53,21 @@ function verdictContent({ outcome, figures, remarks }: Verdict, lines: readonly 
 
 function figureLine({ label, unit }: MatrixLine, cell: TableCell): Markup {
   const aside = cell.kind === 'none' ? undefined : cell.aside;
+  const interval = cell.kind === 'figure' && cell.interval && shortInterval(cell.interval, cell.decimals);
   return element(
     'span',
     { class: 'line' },
-    element('span', { class: 'label' }, `${label} `),
-    figureWords(cell, unit),
-    aside !== undefined && [' ', element('span', { class: 'label' }, aside)],
+    element('span', { class: 'unbroken' }, element('span', { class: 'label' }, `${label} `), figureWords(cell, unit)),
+    interval && [' ', element('span', { class: 'unbroken' }, `(${interval})`)],
+    aside !== undefined && [' ', element('span', { class: 'label unbroken' }, aside)],
   );
 }
 
-/** The figure in bold, so that it can be found; unit and interval beside it. */
-function figureWords(cell: TableCell, unit: string): Child {
+/** The figure in bold, so that it can be found; colour differences need no unit beside their label. */
+function figureWords(cell: TableCell, unit: string): Markup {
   if (cell.kind !== 'figure') return element('b', {}, cellText(cell));
   const { interval: _, ...alone } = cell;
-  return [
-    element('b', {}, cellText({ ...alone, unit, unitShown: true })),
-    cell.interval && ` (${shortInterval(cell.interval, cell.decimals)})`,
-  ];
+  return element('b', {}, cellText({ ...alone, unit, unitShown: !unit.startsWith('ΔE') }));
 }
 
 function remark(text: string): Markup {

@@ -56,6 +56,7 @@ function content(cell: TableCell): Child {
   const aside = cell.kind === 'none' ? undefined : cell.aside;
   return [
     cell.kind === 'outcome' ? outcomeMark(cell.outcome) : cellText(cell),
+    cell.kind === 'figure' && cell.outcome && element('span', { class: 'aside' }, outcomeMark(cell.outcome)),
     aside !== undefined && element('span', { class: 'aside' }, aside),
   ];
 }

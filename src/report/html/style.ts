@@ -58,13 +58,13 @@ th:last-child,td:last-child{padding-right:0}
 thead th{vertical-align:bottom;font-weight:600;border-top:1px solid var(--ink);border-bottom:1px solid var(--ink)}
 tbody tr+tr>*{border-top:1px solid var(--grid)}
 tbody+tbody tr:first-child>*{border-top:1px solid var(--rule)}
-tbody th{min-width:6.5rem}
+tbody th{min-width:8.5rem}
 .group th{font-weight:600;padding-top:.7rem}
 .numeric{text-align:right}
 .numeric+:not(.numeric){padding-left:.9rem}
 thead th{overflow-wrap:break-word}
 td.numeric{white-space:nowrap}
-.matrix{font-size:.95rem;line-height:1.45}
+.matrix{font-size:.95rem;line-height:1.45;table-layout:fixed}
 .matrix.dense{font-size:.82rem}
 .matrix th,.matrix td{padding-top:.5rem;padding-bottom:.5rem}
 .matrix thead th{padding-top:.4rem;padding-bottom:.4rem}
@@ -72,12 +72,15 @@ td.numeric{white-space:nowrap}
 .matrix .outcome{font-size:1.1em}
 .matrix .line,.matrix .remark{display:block}
 .matrix .remark{font-size:.88em}
-.matrix .label{color:var(--soft);font-size:.88em;white-space:nowrap}
-.matrix th:nth-child(-n+2){width:9.5rem}
+.matrix .label{color:var(--soft);font-size:.88em}
+.unbroken{white-space:nowrap}
+.matrix thead th:nth-child(-n+2){width:9.5rem}
+.matrix.dense thead th:nth-child(-n+2){width:7rem}
 .matrix b{font-weight:600}
 .matrix caption{caption-side:bottom;padding:.5rem 0 0}
 .aside{display:block;color:var(--soft);font-size:.92em}
 .outcome{font-weight:600;white-space:nowrap}
+.aside .outcome{font-weight:400}
 .meets{color:var(--meets)}.fails{color:var(--fails)}.undecided{color:var(--undecided)}
 figure{margin:1rem 0 1.75rem}
 .grid{display:grid;grid-template-columns:repeat(auto-fit,minmax(min(100%,19.5rem),1fr));gap:1.25rem 1.5rem;align-items:start}
@@ -123,12 +126,14 @@ html{font-size:10.5pt}
 body{padding:0;max-width:none}
 nav{display:none}
 .answer{font-size:13pt}
-.matrix{font-size:9.5pt}.matrix.dense{font-size:8pt}
+.matrix{font-size:9.5pt}.matrix.dense{font-size:8.5pt}
+.matrix thead th:nth-child(-n+2){width:27mm}.matrix.dense thead th:nth-child(-n+2){width:22mm}
+.dense th,.dense td{padding-right:.35rem}
 .matrix th,.matrix td{padding-top:1.5mm;padding-bottom:1.5mm}
 h1{font-size:17pt}h2{font-size:12.5pt;margin-top:7mm}
 h2,h3,h2+p,caption,figcaption,.panel-heading{break-after:avoid}
 .panels,.panel,.plate,.part,figcaption,caption,tr,li,.key{break-inside:avoid}
-thead{display:table-header-group}
+thead{display:table-header-group;break-after:avoid}
 p,li{orphans:3;widows:3}
 .grid{grid-template-columns:1fr 1fr}
 .group{break-after:avoid}

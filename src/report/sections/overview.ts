@@ -21,7 +21,7 @@ export const overviewSection: SectionBuilder = (context) => {
     blocks: [
       {
         kind: 'matrix',
-        caption: `In brackets the 95 % interval. Strength by ${CRITERION_WORDS[strengthCriterion]}, colours under ${describeViewing(viewing)}.`,
+        caption: `Rub-out in ΔE*ab; in brackets the 95 % interval. Strength by ${CRITERION_WORDS[strengthCriterion]}, colours under ${describeViewing(viewing)}.`,
         rowHeading: 'Package',
         columnHeading: 'Paint',
         overallHeading: 'Overall',
@@ -69,7 +69,7 @@ function verdictOf(row: ComparisonRow): Verdict {
   return {
     outcome: row.outcome,
     figures: [
-      row.isReference ? textCell('100 (reference)') : figureCell(row.strength, '%'),
+      row.isReference ? textCell('100', { aside: 'reference' }) : figureCell(row.strength, '%'),
       figureCell(row.residual === undefined ? undefined : { value: row.residual }, 'ΔE00'),
       figureCell(row.rubOut, 'ΔE*ab', { aside: row.certainty === undefined ? row.diagnosis : undefined }),
     ],

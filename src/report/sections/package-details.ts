@@ -1,12 +1,9 @@
-import { formatLimit } from '../../decision/internal.js';
-import type { Figure, Judgement, PackageResult } from '../../study/index.js';
+import type { PackageResult } from '../../study/index.js';
 import { type Block, paragraph, type Section } from '../document/report-document.js';
-import type { Row, Table } from '../document/table.js';
-import { figureCell, NONE, outcomeCell, textCell } from '../document/table-cell.js';
 import { inOrder } from '../subject/package-order.js';
 import type { ReportContext } from '../subject/report-context.js';
-import { quantityWords } from '../words/words.js';
 import { colourTable } from './colour-table.js';
+import { figureTables } from './figure-tables.js';
 import { rubOutFindings } from './rub-out-findings.js';
 import type { SectionBuilder } from './section-builder.js';
 
@@ -15,60 +12,23 @@ export const packageDetails: SectionBuilder = (context) =>
   inOrder(context.result).map((item, i) => packageSection(item, i, context));
 
 function packageSection(item: PackageResult, index: number, context: ReportContext): Section {
-  const { id, name, description } = item.package;
+  const { id, description } = item.package;
   const own = context.rows.filter(({ cell }) => cell.package === id);
   const blocks: (Block | undefined)[] = [
-    paragraph(`(${id}${item.isReference ? ', reference' : ''})${description === undefined ? '' : `. ${description}`}`),
-    figuresTable(item, context),
+    description === undefined ? undefined : paragraph(description),
+    ...figureTables(item, own),
     own.length > 0 ? colourTable(own) : undefined,
     ...rubOutFindings(own),
   ];
-  return { id: `package-${index + 1}`, heading: name, blocks: blocks.filter((block) => block !== undefined) };
-}
-
-/** Every figure of a package with its limit, paint by paint. */
-function figuresTable(
-  { package: { id }, figures, judgements }: PackageResult,
-  context: ReportContext,
-): Table | undefined {
-  const own = context.rows.filter(({ cell }) => cell.package === id);
-  const groups = [
-    ...own.map(({ paint, cell }) => ({
-      heading: paint,
-      rows: cell.figures.flatMap((figure) => figureRows(figure, cell.judgements)),
-    })),
-    { heading: 'All paints', rows: figures.flatMap((figure) => figureRows(figure, judgements)) },
-  ].filter(({ rows }) => rows.length > 0);
-  if (groups.length === 0) return undefined;
   return {
-    kind: 'table',
-    caption:
-      'Every figure, and the limit where one is set. A limit is met or failed only if the whole 95 % interval does.',
-    columns: [
-      { heading: 'Figure' },
-      { heading: 'Value (95 % interval)', numeric: true },
-      { heading: 'Limit', numeric: true },
-      { heading: 'Outcome' },
-      { heading: 'Readings per side to decide', numeric: true },
-      { heading: 'Found by' },
-    ],
-    groupedBy: 'Paint',
-    groups,
+    id: `package-${index + 1}`,
+    heading: headingOf(item),
+    blocks: blocks.filter((block) => block !== undefined),
   };
 }
 
-/** A figure with each of its limits; the first row names it. */
-function figureRows(figure: Figure, judgements: readonly Judgement[]): Row[] {
-  const { quantity, unit, method } = figure;
-  const value = figureCell(figure, unit, { unitShown: true });
-  const own = judgements.filter((one) => one.quantity === quantity);
-  if (own.length === 0) return [[textCell(quantityWords(quantity)), value, NONE, NONE, NONE, textCell(method)]];
-  return own.map(({ limit, outcome, readingsNeeded, unit: limitUnit }) => [
-    textCell(quantityWords(quantity)),
-    value,
-    textCell(formatLimit(limit, limitUnit)),
-    outcomeCell(outcome),
-    readingsNeeded === undefined ? NONE : textCell(String(readingsNeeded)),
-    textCell(method),
-  ]);
+/** Name and id, by which files and charts call it, so that two packages of one name can be told apart. */
+function headingOf({ package: { id, name }, isReference }: PackageResult): string {
+  const marks = [...(id === name ? [] : [id]), ...(isReference ? ['reference'] : [])];
+  return marks.length === 0 ? name : `${name} (${marks.join(', ')})`;
 }

@@ -45,7 +45,11 @@ export function fittedTable(table: Table, width: number, style: TextStyle): stri
 }
 
 function textOf(cell: TableCell, style: TextStyle): string {
-  const text = plainText(cell.kind === 'text' ? cellTextWithAside(cell) : cellText(cell, shortInterval));
+  const text = plainText(
+    cell.kind === 'text' || (cell.kind === 'figure' && cell.outcome)
+      ? cellTextWithAside(cell, shortInterval)
+      : cellText(cell, shortInterval),
+  );
   return cell.kind === 'outcome' ? style.outcome(text, cell.outcome) : text;
 }
 

@@ -1,6 +1,5 @@
 import { describe, expect, test } from 'vitest';
 import type { Block, ReportDocument } from '../../../src/report/document/report-document.js';
-import type { Table } from '../../../src/report/document/table.js';
 import { studyDocument } from '../../../src/report/sections/study-document.js';
 import { inventedStudy, PACKAGES, PAINTS } from '../fixture/invented-study.js';
 
@@ -9,8 +8,6 @@ const document = studyDocument(result);
 
 const blocksOf = ({ sections }: ReportDocument, id: string): readonly Block[] =>
   sections.find((section) => section.id === id)?.blocks ?? [];
-const tableOf = (from: ReportDocument, id: string): Table | undefined =>
-  blocksOf(from, id).find((block) => block.kind === 'table');
 const chartsOf = (from: ReportDocument, id: string) => blocksOf(from, id).filter((block) => block.kind === 'charts');
 
 describe('the document of a study', () => {
@@ -116,10 +113,15 @@ test('a figure that is missing is named, unless the package was not read in that
 test('every package has a section with its figures, each beside its limit', () => {
   const sections = document.sections.filter(({ id }) => id.startsWith('package-'));
   expect(sections).toHaveLength(PACKAGES.length);
-  const table = tableOf(document, 'package-1');
-  const rows = table?.groups.flatMap(({ rows: own }) => own) ?? [];
-  const [viscosity] = rows.filter(([, value]) => value.kind === 'figure' && value.unit === 'mPa·s');
-  expect(viscosity[3]).toMatchObject({ kind: 'outcome' });
+  const tables = blocksOf(document, 'package-1').filter((block) => block.kind === 'table');
+  const rows = tables.flatMap(({ groups }) => groups.flatMap((group) => group.rows));
+  const judged = rows.flatMap((row) => row.filter((cell) => cell.kind === 'figure' && cell.outcome !== undefined));
+  const { cells, packages, ranking } = result;
+  const own = [
+    ...cells.filter((one) => one.package === ranking.meeting[0]),
+    ...packages.filter((one) => one.package.id === ranking.meeting[0]),
+  ];
+  expect(judged).toHaveLength(own.flatMap(({ judgements }) => judgements).length);
 });
 
 test('the identity is printed as it was given, and nothing is looked up', () => {
