@@ -31,8 +31,8 @@ const options = { viewing: D65_10, white, surface, criterion: 'absorption-maximu
 const [reference, trial] = read('WB {package} unrubbed {weighing}-{spot}');
 const { percent, interval } = relativeTintingStrength(reference, trial, options);
 if (!(interval.low < truth.A.strength && truth.A.strength < interval.high)) faults.push('strength ' + percent);
-const { diagnosis } = assessRubOut(named('SB B unrubbed'), named('SB B rubbed'), { viewing: D65_10, surface });
-if (diagnosis !== 'coloured-pigment-flocculated') faults.push('rub-out: ' + diagnosis);
+const { direction } = assessRubOut({ spot: named('SB B unrubbed') }, { spot: named('SB B rubbed') }, { viewing: D65_10, surface });
+if (direction?.towards !== 'more-colour') faults.push('rub-out: ' + direction?.towards);
 const study = parseStudy(JSON.parse(await Deno.readTextFile('study.json')));
 const html = renderHtml(await evaluateStudy(study, measurements));
 if (!html.includes('<svg')) faults.push('report without figures');
@@ -40,7 +40,7 @@ const grind = [1, 2, 4, 8, 16].map((time) => ({ time, strength: (120 * time) / (
 if (typeof fitGrindCurve(grind) !== 'object') faults.push('no grind curve');
 
 if (faults.length > 0) throw new Error(faults.join('\\n'));
-console.log(pairs + ' published pairs hold; strength ' + percent.toFixed(1) + ' %, rub-out ' + diagnosis + ', report ' + html.length + ' characters');
+console.log(pairs + ' published pairs hold; strength ' + percent.toFixed(1) + ' %, rub-out ' + direction?.towards + ', report ' + html.length + ' characters');
 `;
 
 const { folder, deno, env, remove } = createDenoProject('deno');

@@ -17,27 +17,18 @@ export const SURFACES = {
  * @returns strengths by every criterion, the chosen one or the reason that it has none, the rub-outs, and the mean colours
  */
 export function evaluate(readings, { viewing, surface, criterion, repeated = 'spot', limit }) {
-  const given = readings.white.length > 0 ? { white: readings.white } : {};
   const under = (spectra) => ({ [repeated]: spectra });
+  const white = readings.white.length > 0 ? { white: under(readings.white) } : {};
   const comparison = compareStrengthCriteria(under(readings.reference), under(readings.trial), {
     viewing,
     surface,
-    ...(given.white && { white: under(given.white) }),
+    ...white,
   });
+  // The page pairs no drawdowns, so a rub-out speaks of the films that were read.
+  const ofWhite = readings.white.length > 0 ? { white: { spot: readings.white } } : {};
+  const rubOutOptions = { viewing, surface, limit, ...ofWhite };
   const rubOut = (name, unrubbed, rubbed) =>
-    rubbed.length > 0
-      ? [
-          {
-            name,
-            result: assessRubOut(unrubbed, rubbed, {
-              viewing,
-              ...(surface !== 'none' && { surface }),
-              limit,
-              ...given,
-            }),
-          },
-        ]
-      : [];
+    rubbed.length > 0 ? [{ name, result: assessRubOut({ spot: unrubbed }, { spot: rubbed }, rubOutOptions) }] : [];
   const means = Object.entries(readings)
     .filter(([, spectra]) => spectra.length > 0)
     .map(([role, spectra]) => ({ role, count: spectra.length, spectrum: meanSpectrum(spectra) }));

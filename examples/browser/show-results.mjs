@@ -1,6 +1,6 @@
 // The results as elements of the page.
 import { describeViewing, srgbSwatch } from 'tintladder/colorimetry';
-import { CERTAINTY_WORDS, CRITERION_WORDS, DIAGNOSIS_WORDS, FINDING_WORDS } from 'tintladder/report';
+import { CRITERION_WORDS, FINDING_WORDS, RUB_OUT_DIRECTION_WORDS, RUB_OUT_FINDING_WORDS } from 'tintladder/report';
 import { ROLE_WORDS } from './choose-readings.mjs';
 import { element } from './element.mjs';
 import { reflectanceChart, rubOutChart, strengthChart } from './figures.mjs';
@@ -97,7 +97,8 @@ function unsolvedRow({ criterion, reason }) {
 
 function rubOutSection(rubOuts, { limit }) {
   const findings = rubOuts.map(({ name, result }) => {
-    const { difference, interval, outcome, diagnosis, certainty, evidence, causes, next, warnings } = result;
+    const { difference, interval, outcome, direction, finding, evidence, causes, next, warnings } = result;
+    const possible = causes.filter(({ standing }) => standing.startsWith('fits'));
     return element(
       'article',
       { 'aria-labelledby': `rub-out-${name}`, 'data-rub-out': name.toLowerCase() },
@@ -109,8 +110,10 @@ function rubOutSection(rubOuts, { limit }) {
         ` the limit of ΔE*ab ${limit}: ΔE*ab ${fixed(difference.dEab, 2)}${interval ? ` (95 % interval ${range(interval.dEab, 2)})` : ''}. `,
         element(
           'span',
-          { class: 'diagnosis' },
-          `${diagnosis === 'none' ? 'No finding' : `Finding: ${DIAGNOSIS_WORDS[diagnosis]}`}, ${CERTAINTY_WORDS[certainty]}.`,
+          { class: 'direction' },
+          direction
+            ? `Rubbing: ${RUB_OUT_DIRECTION_WORDS[direction.towards]}, ${direction.certainty}.`
+            : `Finding: ${RUB_OUT_FINDING_WORDS[finding]}.`,
         ),
       ),
       list(
@@ -120,7 +123,7 @@ function rubOutSection(rubOuts, { limit }) {
       ),
       list(
         'Possible causes',
-        causes.map(({ because }) => because),
+        possible.map(({ because }) => because),
         'causes',
       ),
       list('What to do next', next, 'next'),

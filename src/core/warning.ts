@@ -52,6 +52,8 @@ export const WARNING_CODES = [
   'white-not-separable',
   // rub-out
   'rubbed-uneven',
+  'spot-stands-out',
+  'white-missing',
   'no-strength-change',
   // files
   'cielab-assumed',

@@ -13,4 +13,4 @@ export { singularValues } from './singular-values.js';
 export { refineBySpline } from './spline.js';
 export { interpolateSprague } from './sprague.js';
 export { fitStraightLine, type StraightLine } from './straight-line.js';
-export { fisherQuantile, studentProbability, studentQuantile } from './student-t.js';
+export { fisherProbability, fisherQuantile, studentProbability, studentQuantile } from './student-t.js';

@@ -37,3 +37,14 @@ export function fisherQuantile(p: number, numerator: number, denominator: number
   const x = inverseIncompleteBeta(p, numerator / 2, denominator / 2);
   return (denominator * x) / (numerator * (1 - x));
 }
+
+/**
+ * Probability that an F variable stays below `ratio`.
+ *
+ * @see Abramowitz & Stegun 26.6.2
+ */
+export function fisherProbability(ratio: number, numerator: number, denominator: number): number {
+  if (!(ratio > 0)) return 0;
+  const x = numerator * ratio;
+  return incompleteBeta(x / (x + denominator), numerator / 2, denominator / 2);
+}

@@ -52,8 +52,8 @@ export function toCsv(result: StudyResult): string {
     'rub-out dL*',
     'rub-out da*',
     'rub-out db*',
-    'diagnosis',
-    'certainty',
+    'rub-out shows',
+    'causes in question',
     'outcome',
     ...further.flatMap(({ quantity, unit }) => ['', ' low', ' high'].map((end) => `${quantity}${end} (${unit})`)),
   ];
@@ -76,8 +76,8 @@ export function toCsv(result: StudyResult): string {
     cell.rubOut?.difference.dL,
     cell.rubOut?.difference.da,
     cell.rubOut?.difference.db,
-    row.diagnosis,
-    row.certainty,
+    row.shown,
+    row.causes,
     row.outcome,
     ...further.flatMap(({ quantity, unit }) => {
       const figure = row.further.find((own) => own.quantity === quantity && own.unit === unit);

@@ -10,4 +10,12 @@ export { type RenderTextOptions, renderText } from './render-text.js';
 export { REPORT_LENGTHS, type ReportLength, type ReportOptions } from './sections/study-document.js';
 export type { ReportIdentity } from './subject/report-identity.js';
 export { type RenderInspectionOptions, renderInspection } from './text/render-inspection.js';
-export { CERTAINTY_WORDS, CRITERION_WORDS, DIAGNOSIS_WORDS, FINDING_WORDS, OUTCOME_WORDS } from './words/words.js';
+export {
+  CAUSE_STANDING_WORDS,
+  CRITERION_WORDS,
+  FINDING_WORDS,
+  OUTCOME_WORDS,
+  RUB_OUT_CAUSE_WORDS,
+  RUB_OUT_DIRECTION_WORDS,
+  RUB_OUT_FINDING_WORDS,
+} from './words/words.js';

@@ -1,7 +1,10 @@
 import { TintladderError } from '../core/index.js';
 import { type Interval, judge, type Limit, type Outcome, worstOutcome } from '../decision/index.js';
-import type { RubOutCertainty, RubOutDiagnosis, RubOutResult } from './rub-out-result.js';
+import type { CompatibilityCell } from './compatibility-cell.js';
+import { isPossible } from './rub-out-cause.js';
+import type { RubOutResult } from './rub-out-result.js';
 import { assertSameConditions } from './same-conditions.js';
+import { type SideAtFault, sidesAtFault } from './side-at-fault.js';
 
 /** One colorant, or one additive package of it, tested in one paint. */
 export interface CompatibilityTest {
@@ -18,22 +21,6 @@ export interface CompatibilityOptions {
   readonly strength?: Limit;
 }
 
-/** What was found for one colorant in one paint. */
-export interface CompatibilityCell {
-  readonly colorant: string;
-  readonly paint: string;
-  /** The worst of rub-out and strength. */
-  readonly outcome: Outcome;
-  readonly dEab: number;
-  readonly interval?: Interval;
-  readonly diagnosis: RubOutDiagnosis;
-  readonly certainty: RubOutCertainty;
-  /** %, where it was given. */
-  readonly strength?: number;
-  /** Where the strength has a limit. */
-  readonly strengthOutcome?: Outcome;
-}
-
 /** One colorant over all its paints. */
 export interface CompatibilityRow {
   readonly colorant: string;
@@ -48,15 +35,20 @@ export interface CompatibilityRow {
 
 /** Colorants by paints. */
 export interface CompatibilityMatrix {
+  readonly kind: 'compatibility-matrix';
+  readonly version: 1;
   readonly colorants: readonly CompatibilityRow[];
   readonly paints: readonly string[];
   readonly cells: readonly CompatibilityCell[];
+  /** Colorants and bases that are at fault wherever they were tested. */
+  readonly atFault: readonly SideAtFault[];
 }
 
 /**
  * Which colorants are fit for all of several paints: colorant by paint, each with outcome and strength.
  *
- * A colorant meant for several paints passes only where every paint passes; one undecided cell keeps the whole undecided. The
+ * The side at fault is named where it shows in at least two tests: a colorant that is stronger by rubbing in every paint, a base in which every
+ * colorant pales (ASTM D5326, 5.1). A colorant meant for several paints passes only where every paint passes; one undecided cell keeps the whole undecided. The
  * same serves for additive packages of one pigment.
  *
  * @param tests - one for each colorant and paint that was tested, all assessed under the same conditions
@@ -65,7 +57,8 @@ export interface CompatibilityMatrix {
  * @throws TintladderError `empty`; `conditions-mismatch`; `invalid-option` for a colorant tested twice in one paint;
  * `invalid-limit`, `invalid-interval`
  * @example
- * const rubOut = (L) => assessRubOut({ L: 60, a: 0, b: -20 }, { L, a: 0, b: -20 }, { viewing: D65_10, repeatability: 0.05 });
+ * const options = { viewing: D65_10, surface: 'none', precision: { spot: 0.05 } };
+ * const rubOut = (L) => assessRubOut({ L: 60, a: 0, b: -20 }, { L, a: 0, b: -20 }, options);
  * const tests = [
  *   { colorant: 'blue', paint: 'silicate', rubOut: rubOut(57) },
  *   { colorant: 'blue', paint: 'acrylic', rubOut: rubOut(59.9) },
@@ -99,11 +92,18 @@ export function compatibilityMatrix(
   const cells = tests.map((test) => cellOf(test, limit));
   const paints = [...new Set(tests.map(({ paint }) => paint))];
   const colorants = [...new Set(tests.map(({ colorant }) => colorant))];
-  return { colorants: colorants.map((colorant) => rowOf(colorant, paints, cells)), paints, cells };
+  return {
+    kind: 'compatibility-matrix',
+    version: 1,
+    colorants: colorants.map((colorant) => rowOf(colorant, paints, cells)),
+    paints,
+    cells,
+    atFault: sidesAtFault(cells),
+  };
 }
 
 function cellOf({ colorant, paint, rubOut, strength }: CompatibilityTest, limit: Limit | undefined): CompatibilityCell {
-  const { difference, interval, diagnosis, certainty } = rubOut;
+  const { difference, interval, direction, causes } = rubOut;
   const strengthOutcome = limit && (strength ? judge(strength.percent, strength.interval, limit) : 'undecided');
   return {
     colorant,
@@ -111,8 +111,8 @@ function cellOf({ colorant, paint, rubOut, strength }: CompatibilityTest, limit:
     outcome: worstOutcome(strengthOutcome ? [rubOut.outcome, strengthOutcome] : [rubOut.outcome]),
     dEab: difference.dEab,
     ...(interval && { interval: interval.dEab }),
-    diagnosis,
-    certainty,
+    ...(direction && { direction }),
+    causes: causes.filter(isPossible).map(({ cause }) => cause),
     ...(strength && { strength: strength.percent }),
     ...(strengthOutcome && { strengthOutcome }),
   };

@@ -4,48 +4,129 @@ import type { Interval } from '../decision/index.js';
 import { lengthInterval } from '../evidence/internal.js';
 import { quadraticForm } from '../numeric/internal.js';
 import { evenSpace } from './even-space.js';
-import type { Area } from './readings.js';
-import { type AreaScatter, scatterOf } from './scatter.js';
+import { type RubOutPrecision, varianceOfDifference } from './precision.js';
+import { meanLab, scatterOf } from './scatter.js';
+
+/** What the scatter of a difference was found from. */
+export const DIFFERENCE_BASES = ['drawdowns', 'spots', 'precision'] as const;
+
+/** One of {@link DIFFERENCE_BASES}. */
+export type DifferenceBasis = (typeof DIFFERENCE_BASES)[number];
 
 /** 95 % intervals of a rub-out difference, and what they were made from. */
 export interface DifferenceInterval {
   readonly dEab: Interval;
   readonly dE2000: Interval;
   readonly level: 0.95;
-  readonly basis: 'replicates' | 'repeatability';
-  /** Of the scatter in one direction; absent where the repeatability is stated and so taken as known. */
+  readonly basis: DifferenceBasis;
+  /** Of the scatter in one direction; absent where it is stated and so taken as known. */
   readonly degreesOfFreedom?: number;
 }
 
-/** What the spots, or a stated repeatability, tell of the scatter of the difference. */
+/** What the readings, or a stated precision, show of the scatter of a difference. */
 export interface DifferenceScatter {
   readonly interval?: DifferenceInterval;
-  /** Standard deviation of one reading along the difference found, ΔE*ab. */
+  /** Standard deviation of one reading (of one pair of areas where drawdowns were repeated) along the difference found, ΔE*ab. */
   readonly readingDeviation?: number;
+  /** Covariance of the mean difference in L*, a*, b*, row by row: nine values. */
+  readonly covariance?: readonly number[];
   readonly warnings: readonly Warning[];
+}
+
+/** The readings of one area, and which of them belong to one drawdown; all of them if left out. */
+export interface SpotArea {
+  readonly name: string;
+  readonly labs: readonly Lab[];
+  readonly units?: readonly (readonly number[])[];
 }
 
 /** Scatter below this, ΔE*ab, is rounding. */
 const ROUNDING = 1e-9;
 
+interface Scatter {
+  /** Of the mean difference. */
+  readonly covariance: readonly number[];
+  readonly degreesOfFreedom: number;
+  readonly basis: DifferenceBasis;
+  /** How many times the covariance of one reading, or pair of areas, goes into it. */
+  readonly share: number;
+}
+
 /**
- * The intervals of ΔE*ab and ΔE00 from the spots of both areas, pooled, where both have several; otherwise from the stated
- * repeatability, the same in all directions; otherwise from the area that has several.
+ * The intervals of ΔE*ab and ΔE00: from paired differences where several drawdowns were rubbed out, otherwise from the spots of both areas,
+ * pooled. A stated precision takes over where it is larger, or where nothing was repeated.
  *
  * Pooling takes both areas to scatter alike. ΔE00 is treated in coordinates in which it is a length, made around the mean of
  * both areas.
- *
- * @param repeatability - standard deviation of one reading in any one direction of CIELAB, ΔE*ab
  */
 export function differenceScatter(
-  areas: readonly [Area, Area],
+  areas: readonly [SpotArea, SpotArea],
   difference: ColourDifference,
-  repeatability: number | undefined,
+  precision: RubOutPrecision | undefined,
 ): DifferenceScatter {
+  const found = pairs(areas).length > 1 ? ofPairs(areas) : ofSpots(areas);
+  const stated = precision && ofPrecision(areas, precision);
+  const scatter = found && stated ? (trace(stated) > trace(found) ? stated : found) : (found ?? stated);
+  const warnings = [...identical(areas), ...(scatter === found ? borrowed(areas) : [])];
+  if (!scatter) return { warnings };
+  const interval = intervals(areas, difference, scatter);
+  const { dL, da, db, dEab } = difference;
+  const { covariance, share } = scatter;
+  const along = dEab > 0 ? quadraticForm(covariance, [dL / dEab, da / dEab, db / dEab]) : trace(scatter) / 3;
+  return {
+    ...(interval && { interval }),
+    readingDeviation: Math.sqrt(along / share),
+    covariance,
+    warnings,
+  };
+}
+
+const trace = ({ covariance }: Pick<Scatter, 'covariance'>) => covariance[0] + covariance[4] + covariance[8];
+const scaled = (matrix: readonly number[], factor: number) => matrix.map((value) => value * factor);
+const IDENTITY = [1, 0, 0, 0, 1, 0, 0, 0, 1];
+
+/** Readings of each pair of areas, by their places. */
+function pairs([unrubbed, rubbed]: readonly [SpotArea, SpotArea]): readonly (readonly [
+  readonly Lab[],
+  readonly Lab[],
+])[] {
+  const unitsOf = ({ units, labs }: SpotArea) => units?.map((unit) => unit.map((i) => labs[i])) ?? [labs];
+  const [before, after] = [unitsOf(unrubbed), unitsOf(rubbed)];
+  return before.map((labs, i) => [labs, after[i]] as const);
+}
+
+function ofPairs(areas: readonly [SpotArea, SpotArea]): Scatter | undefined {
+  const differences = pairs(areas).map(([before, after]) => {
+    const [from, to] = [meanLab(before), meanLab(after)];
+    return { L: to.L - from.L, a: to.a - from.a, b: to.b - from.b };
+  });
+  const n = differences.length;
+  const covariance = scaled(scatterOf(differences).products, 1 / ((n - 1) * n));
+  const scatter: Scatter = { covariance, degreesOfFreedom: n - 1, basis: 'drawdowns', share: 1 / n };
+  return trace(scatter) > ROUNDING ** 2 ? scatter : undefined;
+}
+
+function ofSpots(areas: readonly [SpotArea, SpotArea]): Scatter | undefined {
+  const [one, other] = areas.map(({ labs }) => scatterOf(labs).products);
   const counts = areas.map(({ labs }) => labs.length);
-  const scatters = areas.map((area) => scatterOf(area));
-  const warnings: Warning[] = areas.flatMap(({ name, labs }, i) =>
-    labs.length > 1 && !((scatters[i].deviation ?? 0) > ROUNDING)
+  const degreesOfFreedom = counts[0] + counts[1] - 2;
+  if (degreesOfFreedom === 0) return undefined;
+  const share = 1 / counts[0] + 1 / counts[1];
+  const covariance = one.map((value, i) => (share * (value + other[i])) / degreesOfFreedom);
+  const scatter: Scatter = { covariance, degreesOfFreedom, basis: 'spots', share };
+  return trace(scatter) > share * ROUNDING ** 2 ? scatter : undefined;
+}
+
+function ofPrecision(areas: readonly [SpotArea, SpotArea], precision: RubOutPrecision): Scatter {
+  const counts = pairs(areas).map(([before, after]) => [before.length, after.length] as const);
+  const { variance, share } = varianceOfDifference(counts, precision);
+  const degreesOfFreedom = precision.degreesOfFreedom ?? Number.POSITIVE_INFINITY;
+  return { covariance: scaled(IDENTITY, variance), degreesOfFreedom, basis: 'precision', share };
+}
+
+function identical(areas: readonly SpotArea[]): Warning[] {
+  return areas.flatMap(({ name, labs }) =>
+    labs.length > 1 && !((scatterOf(labs).deviation ?? 0) > ROUNDING)
       ? [
           {
             code: 'replicates-identical',
@@ -55,74 +136,30 @@ export function differenceScatter(
         ]
       : [],
   );
-  const single = counts.some((count) => count === 1);
-  const pooled = pool(areas, scatters);
-  const fromSpots = pooled.total > ROUNDING ** 2;
-  if (!(fromSpots && !single) && repeatability !== undefined) {
-    const variance = repeatability * repeatability;
-    const stated: Pooled = {
-      covariance: scaled(IDENTITY, variance),
-      degreesOfFreedom: Number.POSITIVE_INFINITY,
-      total: 1,
-    };
-    return { interval: intervals(areas, difference, stated, variance), readingDeviation: repeatability, warnings };
-  }
-  if (!fromSpots) return { warnings };
-  if (single) {
-    const [once, several] = counts[0] === 1 ? areas : [areas[1], areas[0]];
-    const message = `The ${once.name} area was read once; its scatter is taken to be that of the ${several.name} area.`;
-    warnings.push({ code: 'scatter-borrowed', message, path: once.name });
-  }
-  const { dL, da, db, dEab } = difference;
-  const along = dEab > 0 ? quadraticForm(pooled.covariance, [dL / dEab, da / dEab, db / dEab]) : pooled.total / 3;
-  return { interval: intervals(areas, difference, pooled), readingDeviation: Math.sqrt(along), warnings };
 }
 
-interface Pooled {
-  /** Of one reading. */
-  readonly covariance: readonly number[];
-  readonly degreesOfFreedom: number;
-  readonly total: number;
+function borrowed(areas: readonly [SpotArea, SpotArea]): Warning[] {
+  const once = areas.filter(({ labs }) => labs.length === 1);
+  if (once.length !== 1) return [];
+  const [{ name }] = once;
+  const message = `The ${name} area was read once; its scatter is taken to be that of the other area.`;
+  return [{ code: 'scatter-borrowed', message, path: name }];
 }
 
-const IDENTITY = [1, 0, 0, 0, 1, 0, 0, 0, 1];
-
-const scaled = (matrix: readonly number[], factor: number) => matrix.map((value) => value * factor);
-
-/** The scatter of both areas together; of one spot per side it is no number. */
-function pool(areas: readonly [Area, Area], scatters: readonly AreaScatter[]): Pooled {
-  const degreesOfFreedom = areas[0].labs.length + areas[1].labs.length - 2;
-  const covariance = scatters[0].products.map((value, i) => (value + scatters[1].products[i]) / degreesOfFreedom);
-  return { covariance, degreesOfFreedom, total: covariance[0] + covariance[4] + covariance[8] };
-}
-
-/** @param stated - variance of one reading in every direction, where it is stated and not pooled */
 function intervals(
-  areas: readonly [Area, Area],
+  areas: readonly [SpotArea, SpotArea],
   difference: ColourDifference,
-  ofReading: Pooled,
-  stated?: number,
+  { covariance, degreesOfFreedom, basis }: Scatter,
 ): DifferenceInterval | undefined {
-  const share = areas.reduce((sum, { labs }) => sum + 1 / labs.length, 0);
-  const { degreesOfFreedom } = ofReading;
   const { dL, da, db } = difference;
-  const covariance = scaled(ofReading.covariance, share);
   const dEab = lengthInterval({ vector: [dL, da, db], covariance, degreesOfFreedom });
-
-  const [from, to] = areas.map((area) => scatterOf(area).mean);
+  const [from, to] = areas.map(({ labs }) => meanLab(labs));
   const map = evenSpace({ L: (from.L + to.L) / 2, a: (from.a + to.a) / 2, b: (from.b + to.b) / 2 });
   const mapped = map({ L: dL, a: da, b: db });
-  const evenCovariance =
-    stated === undefined
-      ? pool(
-          areas,
-          areas.map((area) => scatterOf(area, map)),
-        ).covariance
-      : covarianceOfMap(map, stated);
   const length = Math.hypot(mapped.L, mapped.a, mapped.b);
   const even = lengthInterval({
     vector: [mapped.L, mapped.a, mapped.b],
-    covariance: scaled(evenCovariance, share),
+    covariance: covarianceOfMap(map, covariance),
     degreesOfFreedom,
   });
   if (!dEab || !even) return undefined;
@@ -132,17 +169,19 @@ function intervals(
     dEab,
     dE2000: { low: even.low * stretch, high: even.high * stretch },
     level: 0.95,
-    basis: stated === undefined ? 'replicates' : 'repeatability',
+    basis,
     ...(Number.isFinite(degreesOfFreedom) && { degreesOfFreedom }),
   };
 }
 
-/** Covariance of a linear map of coordinates that scatter evenly. */
-function covarianceOfMap(map: (lab: Lab) => Lab, variance: number): number[] {
+/** Covariance of a linear map of coordinates. */
+function covarianceOfMap(map: (lab: Lab) => Lab, covariance: readonly number[]): number[] {
   const columns = [map({ L: 1, a: 0, b: 0 }), map({ L: 0, a: 1, b: 0 }), map({ L: 0, a: 0, b: 1 })];
   const row = (pick: (lab: Lab) => number) => columns.map(pick);
   const rows = [row(({ L }) => L), row(({ a }) => a), row(({ b }) => b)];
   return rows.flatMap((one) =>
-    rows.map((other) => variance * one.reduce((sum, value, k) => sum + value * other[k], 0)),
+    rows.map((other) =>
+      one.reduce((sum, x, i) => sum + other.reduce((part, y, j) => part + x * covariance[3 * i + j] * y, 0), 0),
+    ),
   );
 }

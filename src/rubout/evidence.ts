@@ -1,23 +1,31 @@
 import type { ColourDifference } from '../colorimetry/index.js';
-import type { Interval, Outcome } from '../decision/index.js';
+import { formatSigned } from '../core/internal.js';
+import type { Outcome } from '../decision/index.js';
 import { type ColorantChange, movementOf } from './colorant-changes.js';
 import type { DifferenceInterval } from './difference-interval.js';
-import type { Evidence } from './rub-out-result.js';
+import { isPossible, type WeighedCause } from './rub-out-cause.js';
+import type { Evidence, RubOutDirection, RubOutFinding, RubOutMeasure } from './rub-out-result.js';
 import type { RubOutStrengthChange } from './strength-change.js';
+import type { RubOutThresholds } from './thresholds.js';
+import type { Evenness } from './unevenness.js';
 
 /** What the evidence is told from. */
 export interface Findings {
   readonly difference: ColourDifference;
-  readonly interval?: DifferenceInterval;
+  readonly interval?: DifferenceInterval | undefined;
   readonly limit: number;
+  readonly measure: RubOutMeasure;
   readonly outcome: Outcome;
-  readonly strengthChange?: RubOutStrengthChange;
-  readonly scatter: { readonly unrubbed?: number; readonly rubbed?: number };
-  readonly replicates: { readonly unrubbed: number; readonly rubbed: number };
+  readonly finding: RubOutFinding;
+  readonly visible: boolean;
+  readonly direction?: RubOutDirection | undefined;
+  readonly strengthChange?: RubOutStrengthChange | undefined;
+  readonly evenness: { readonly unrubbed: Evenness; readonly rubbed: Evenness };
+  /** Number of pairs of areas. */
+  readonly drawdowns: number;
   readonly colorantChanges: readonly ColorantChange[];
-  readonly whiteChange?: Omit<ColorantChange, 'name'>;
-  /** Why the decision table came out as it did. */
-  readonly reason: string;
+  readonly causes: readonly WeighedCause[];
+  readonly thresholds: RubOutThresholds;
 }
 
 /** What the readings say, sentence by sentence, with the figures behind each. */
@@ -25,26 +33,29 @@ export function evidenceOf(findings: Findings): Evidence[] {
   return [
     differenceEvidence(findings),
     limitEvidence(findings),
-    ...scatterEvidence(findings),
+    findingEvidence(findings),
+    ...evennessEvidence(findings),
     ...strengthEvidence(findings),
-    ...findings.colorantChanges.map((change) => movementEvidence(change, 'absorbs')),
-    ...(findings.whiteChange ? [movementEvidence({ name: 'The white', ...findings.whiteChange }, 'scatters')] : []),
-    { statement: findings.reason, figures: {} },
+    ...findings.colorantChanges.map(movementEvidence),
+    ...causeEvidence(findings),
   ];
 }
 
-function differenceEvidence({ difference, interval }: Findings): Evidence {
+const MEASURES: Readonly<Record<RubOutMeasure, string>> = { dEab: 'ΔE*ab', dE2000: 'ΔE00' };
+
+function differenceEvidence({ difference, interval, drawdowns }: Findings): Evidence {
   const { dEab, dE2000, dL, dC, dH } = difference;
   const range = interval ? `95 % interval ${between(interval.dEab, 2)}, ` : '';
-  const parts = `ΔL* ${signed(dL)}, ΔC*ab ${signed(dC)}, ΔH*ab ${signed(dH)}`;
+  const parts = `ΔL* ${formatSigned(dL, 2)}, ΔC*ab ${formatSigned(dC, 2)}, ΔH*ab ${formatSigned(dH, 2)}`;
+  const over = drawdowns > 1 ? ` over ${drawdowns} drawdowns` : '';
   return {
-    statement: `The rubbed area differs from the unrubbed one by ΔE*ab ${dEab.toFixed(2)} (${range}ΔE00 ${dE2000.toFixed(2)}): ${parts}.`,
+    statement: `The rubbed area differs from the unrubbed one by ΔE*ab ${dEab.toFixed(2)} (${range}ΔE00 ${dE2000.toFixed(2)})${over}: ${parts}.`,
     figures: { dEab, dE2000, dL, dC, dH, ...(interval && { low: interval.dEab.low, high: interval.dEab.high }) },
   };
 }
 
-function limitEvidence({ difference, interval, limit, outcome }: Findings): Evidence {
-  const bound = `the limit of ΔE*ab ${limit}`;
+function limitEvidence({ difference, interval, limit, measure, outcome }: Findings): Evidence {
+  const bound = `the limit of ${MEASURES[measure]} ${limit}`;
   const said = interval
     ? {
         meets: `The whole interval is within ${bound}.`,
@@ -52,30 +63,50 @@ function limitEvidence({ difference, interval, limit, outcome }: Findings): Evid
         undecided: `The interval holds ${bound}, so nothing is decided yet.`,
       }[outcome]
     : `One reading per side shows no scatter, so it is not decided whether the film meets ${bound}.`;
-  return { statement: said, figures: { dEab: difference.dEab, limit } };
+  return { statement: said, figures: { [measure]: difference[measure], limit } };
 }
 
-function scatterEvidence({ scatter, replicates }: Findings): Evidence[] {
+function findingEvidence({ finding, visible, direction, difference: { dE2000 }, thresholds }: Findings): Evidence {
+  const figures = { dE2000, visible: thresholds.visible };
+  if (finding === 'none-visible') return { statement: 'No visible difference is left within the interval.', figures };
+  if (finding === 'open') {
+    return { statement: 'A difference is neither shown nor excluded by these readings.', figures };
+  }
+  const seen = visible ? 'visible' : 'perhaps too small to be seen';
+  const way =
+    direction === undefined
+      ? 'without a direction that K/S would show'
+      : `${DIRECTION_PHRASES[direction.towards]}, which is ${direction.certainty}`;
+  return { statement: `The difference is proven and ${seen}; rubbing led ${way}.`, figures };
+}
+
+const DIRECTION_PHRASES: Readonly<Record<RubOutDirection['towards'], string>> = {
+  'more-colour': 'to more colour',
+  'more-white': 'to more white',
+  'another-shade': 'to another shade',
+};
+
+function evennessEvidence({ evenness }: Findings): Evidence[] {
   return (['unrubbed', 'rubbed'] as const).flatMap((name) => {
-    const deviation = scatter[name];
+    const { deviation, spots } = evenness[name];
     if (deviation === undefined) return [];
-    const spots = replicates[name];
-    const statement = `The ${spots} spots of the ${name} area lie ΔE*ab ${deviation.toFixed(2)} (root mean square) from their mean.`;
+    const statement = `The ${spots} spots of the ${name} area lie ΔE*ab ${deviation.toFixed(2)} (root mean square) from the mean of their film.`;
     return [{ statement, figures: { deviation, spots } }];
   });
 }
 
 function strengthEvidence({ strengthChange, difference: { dEab } }: Findings): Evidence[] {
   if (!strengthChange) return [];
-  const { changePercent, interval, approximate, at, residualDEab } = strengthChange;
-  const range = interval ? ` (95 % interval ${between(interval, 1)} %)` : '';
-  const where = approximate ? `in ${at}, from Lab values and so approximately` : `at the absorption maximum, ${at}`;
-  const size = `${Math.abs(changePercent).toFixed(1)} %${range} ${changePercent < 0 ? 'weaker' : 'stronger'}`;
-  const share = dEab > 0 ? residualDEab / dEab : 0;
+  const { changePercent, interval, approximate, residualDEab } = strengthChange;
+  const range = interval
+    ? ` (95 % interval ${formatSigned(interval.low, 1)} to ${formatSigned(interval.high, 1)} %)`
+    : '';
+  const where = approximate ? 'from Lab values and so approximately' : 'by least squares over the spectrum';
   const open = interval && interval.low <= 0 && interval.high >= 0 ? ', which is no proven change' : '';
+  const share = dEab > 0 ? residualDEab / dEab : 0;
   return [
     {
-      statement: `The rubbed area is ${size} ${where}${open}.`,
+      statement: `Rubbing changed the strength by ${formatSigned(changePercent, 1)} %${range}, ${where}${open}.`,
       figures: { changePercent, ...(interval && { low: interval.low, high: interval.high }) },
     },
     {
@@ -85,30 +116,31 @@ function strengthEvidence({ strengthChange, difference: { dEab } }: Findings): E
   ];
 }
 
-function movementEvidence(change: ColorantChange, does: 'absorbs' | 'scatters'): Evidence {
+function movementEvidence(change: ColorantChange): Evidence {
   const { name, relative, interval } = change;
-  const percent = (value: number) => value * 100;
   const range = interval
-    ? ` (95 % interval ${between({ low: percent(interval.low), high: percent(interval.high) }, 1)} %)`
+    ? ` (95 % interval ${formatSigned(100 * interval.low, 1)} to ${formatSigned(100 * interval.high, 1)} %)`
     : '';
-  const size = `${Math.abs(percent(relative)).toFixed(1)} % ${relative < 0 ? 'less' : 'more'}`;
-  const proven = movementOf(change) === 'unmoved' ? ', which is no proven change' : '';
+  const open = movementOf(change) === 'unmoved' ? ', which is no proven change' : '';
   return {
-    statement: `${name} ${does} ${size} in the rubbed area${range}${proven}.`,
+    statement: `Absorption of ${name} in the rubbed area: ${formatSigned(100 * relative, 1)} %${range}${open}.`,
     figures: { relative, ...(interval && { low: interval.low, high: interval.high }) },
   };
 }
 
-function between({ low, high }: Interval, digits: number): string {
-  return `${minus(low.toFixed(digits))} to ${minus(high.toFixed(digits))}`;
+function causeEvidence({ causes }: Findings): Evidence[] {
+  if (causes.length === 0) return [];
+  const possible = causes.filter(isPossible).length;
+  const excluded = causes.filter(({ standing }) => standing === 'ruled-out').length;
+  const open = causes.length - possible - excluded;
+  const figures = { possible, excluded, open };
+  const statement =
+    possible === 0
+      ? 'None of the causes that were weighed accounts for the change by itself.'
+      : `Of ${causes.length} causes ${possible} fit the readings, ${excluded} are ruled out and ${open} could not be weighed.`;
+  return [{ statement, figures }];
 }
 
-function signed(value: number): string {
-  const text = value.toFixed(2);
-  return Number(text) === 0 ? '0.00' : value > 0 ? `+${text}` : minus(text);
-}
-
-/** A true minus, and none before a zero. */
-function minus(text: string): string {
-  return Number(text) === 0 ? text.replace('-', '') : text.replace('-', '−');
+function between({ low, high }: { readonly low: number; readonly high: number }, digits: number): string {
+  return `${low.toFixed(digits)} to ${high.toFixed(digits)}`;
 }

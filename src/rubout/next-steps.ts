@@ -1,46 +1,65 @@
 import type { Outcome } from '../decision/index.js';
-import type { PossibleCause, RubOutCertainty, RubOutDiagnosis } from './rub-out-result.js';
+import { isPossible, type RubOutCause, type WeighedCause } from './rub-out-cause.js';
+import type { RubOutFinding } from './rub-out-result.js';
 
 /** What is open after an assessment. */
 export interface OpenQuestions {
   readonly outcome: Outcome;
-  readonly diagnosis: RubOutDiagnosis;
-  readonly certainty: RubOutCertainty;
-  readonly causes: readonly PossibleCause[];
-  readonly noise: 'beyond' | 'within' | 'unknown';
-  readonly replicates: { readonly unrubbed: number; readonly rubbed: number };
+  readonly finding: RubOutFinding;
+  readonly causes: readonly WeighedCause[];
+  /** Whether anything shows the scatter of a reading. */
+  readonly scatterKnown: boolean;
+  readonly whiteKnown: boolean;
+  readonly spots: number;
+  readonly drawdowns: number;
   readonly unevenRubbed: boolean;
+  /** Where a spot stands out. */
+  readonly faults: readonly string[];
 }
 
-/** Spots per side from which the interval gets little narrower for each spot more. */
+/** Spots per area from which the interval gets little narrower for each spot more. */
 const ENOUGH_SPOTS = 5;
 
-/** What would settle an open question, first things first. A film that meets its limit with nothing found needs nothing. */
+/**
+ * What would settle an open question, first things first. A film that meets its limit with no difference shown needs nothing; one that fails has
+ * always something.
+ */
 export function nextSteps(open: OpenQuestions): string[] {
-  const { outcome, diagnosis, certainty, causes, noise, replicates, unevenRubbed } = open;
+  const { outcome, finding, causes, scatterKnown, whiteKnown, spots, drawdowns, unevenRubbed, faults } = open;
   const steps: string[] = [];
-  const spots = Math.min(replicates.unrubbed, replicates.rubbed);
-  if (noise === 'unknown') {
-    steps.push(
-      'Read at least three spots of both areas, or state the repeatability of a reading: one spot shows no scatter.',
-    );
-  } else if (outcome === 'undecided' || certainty === 'not-shown') {
+  for (const path of faults) steps.push(`Read ${path} again: it lies far from the other spots.`);
+  if (!scatterKnown) {
+    steps.push('Read at least three spots of both areas, or state the precision of a spot: one spot shows no scatter.');
+  } else if (outcome === 'undecided' || finding === 'open') {
     steps.push(
       spots < ENOUGH_SPOTS
         ? `Read at least ${ENOUGH_SPOTS} spots of both areas: the interval is too wide to decide.`
-        : 'Repeat drawdown and rub-out: more spots of one film would not narrow the interval much.',
+        : `Rub out at least ${Math.max(drawdowns + 2, 3)} drawdowns: more spots of one film would not narrow the interval much.`,
     );
   }
-  if (unevenRubbed)
-    steps.push('Rub out again, evenly and for a fixed time: the spots of the rubbed area differ among themselves.');
-  for (const { check } of causes) steps.push(check);
-  if (diagnosis === 'coloured-pigment-flocculated' && causes.length === 1) {
+  if (unevenRubbed) {
     steps.push(
-      'Rub out once more after a longer flash-off: a difference that shrinks means flocculation in the drying film.',
+      'Rub out again by a controlled shear, such as a brush or a fixed number of strokes: the spots of the rubbed area differ, and rubbing by finger varies widely between operators (ASTM D5326).',
     );
   }
-  if (diagnosis === 'undetermined' && causes.length === 0) {
-    steps.push('Compare the gloss of both areas, and read both with the specular reflection included and excluded.');
+  const possible = causes.filter(isPossible);
+  if (possible.length > 0 && !whiteKnown) {
+    steps.push(
+      'Read the white base without colorant: in a pale tint its own absorption can’t be told from the colorant’s.',
+    );
   }
-  return steps;
+  for (const { check } of possible) steps.push(check);
+  const unweighed = causes.find(({ cause, standing }) => cause === THICKNESS && standing === 'not-weighed');
+  if (unweighed && possible.length > 0) steps.push(unweighed.check);
+  if (outcome === 'fails' && possible.length === 0) {
+    steps.push(
+      'Compare gloss and thickness of both areas, and repeat drawdown and rub-out: no single cause accounts for the change.',
+    );
+  }
+  if (outcome === 'fails' && drawdowns < 2) {
+    steps.push('Rub out further drawdowns of the same paint: this result speaks of one film.');
+  }
+  return [...new Set(steps)];
 }
+
+const THICKNESS: RubOutCause = 'thickness-changed';

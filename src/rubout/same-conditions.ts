@@ -23,10 +23,20 @@ export function assertSameConditions(results: readonly RubOutResult[], places: r
   });
 }
 
-function conditionsOf({ viewing, surface, limit, readings }: RubOutResult): Readonly<Record<string, string | number>> {
+function conditionsOf({
+  viewing,
+  surface,
+  limit,
+  measure,
+  readings,
+}: RubOutResult): Readonly<Record<string, string | number>> {
   return {
     viewing: describeViewing(viewing),
-    surface: surface ? `k1 ${surface.external}, k2 ${surface.internal}, specular ${surface.specular}` : 'none',
+    surface:
+      surface === 'none'
+        ? surface
+        : `k1 ${surface.external}, k2 ${surface.internal}, specular ${surface.specular}, ${surface.geometry ?? 'd:8°'}`,
+    measure,
     limit,
     readings,
   };

@@ -1,6 +1,5 @@
 import type { Lab } from '../colorimetry/index.js';
 import { mean } from '../numeric/internal.js';
-import type { Area } from './readings.js';
 
 /** How the spots of one area scatter about their mean. */
 export interface AreaScatter {
@@ -16,12 +15,11 @@ export function meanLab(labs: readonly Lab[]): Lab {
   return { L: mean(labs.map(({ L }) => L)), a: mean(labs.map(({ a }) => a)), b: mean(labs.map(({ b }) => b)) };
 }
 
-/** The scatter of an area, with coordinates as `map` gives them: CIELAB itself, or a space that is even for another formula. */
-export function scatterOf({ labs }: Area, map: (lab: Lab) => Lab = (lab) => lab): AreaScatter {
-  const mapped = labs.map(map);
-  const centre = meanLab(mapped);
+/** How Lab values scatter about their mean. */
+export function scatterOf(labs: readonly Lab[]): AreaScatter {
+  const centre = meanLab(labs);
   const products = Array.from({ length: 9 }, () => 0);
-  for (const { L, a, b } of mapped) {
+  for (const { L, a, b } of labs) {
     const rest = [L - centre.L, a - centre.a, b - centre.b];
     for (let i = 0; i < 9; i++) products[i] += rest[Math.floor(i / 3)] * rest[i % 3];
   }

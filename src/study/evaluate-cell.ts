@@ -99,12 +99,13 @@ function rubOutOf(
   white: readonly Spectrum[],
 ) {
   if (unrubbed.length === 0 || rubbed.length === 0) return undefined;
-  const { viewing, surface, repeatability, criteria, tint = 'single-pigment' } = study;
-  return assessRubOut(unrubbed, rubbed, {
+  const { viewing, surface = 'none', repeatability, criteria, tint = 'single-pigment' } = study;
+  const spots = (readings: readonly Spectrum[]) => ({ spot: readings });
+  return assessRubOut(spots(unrubbed), spots(rubbed), {
     viewing,
     surface,
-    white: white.length > 0 ? white : undefined,
-    repeatability: repeatability?.colour,
+    white: white.length > 0 ? spots(white) : undefined,
+    precision: repeatability?.colour === undefined ? undefined : { spot: repeatability.colour },
     tint,
     limit: criteria.find(({ quantity }) => quantity === 'rub-out')?.upper,
   });

@@ -130,9 +130,9 @@ async function bundledSample(page, check) {
   await page.click('#sample');
   await checkNumbers(page, check, 'SB R', 'SB B', 'SB white');
   check(
-    'diagnosis',
-    await page.locator('[data-rub-out="trial"] .diagnosis').textContent(),
-    'Finding: coloured pigment flocculated, proven.',
+    'direction',
+    await page.locator('[data-rub-out="trial"] .direction').textContent(),
+    'Rubbing: more colour by rubbing, proven.',
   );
   await page.fill('#limit', '5');
   check('outcome at limit 5', await page.locator('[data-rub-out="trial"] .outcome').textContent(), 'meets');
@@ -202,10 +202,11 @@ async function checkNumbers(page, check, reference, trial, white) {
     ['reference', reference],
     ['trial', trial],
   ]) {
-    const { outcome, evidence, next } = assessRubOut(named(`${start} unrubbed`), named(`${start} rubbed`), {
-      ...options,
-      white: named(white),
-    });
+    const { outcome, evidence, next } = assessRubOut(
+      { spot: named(`${start} unrubbed`) },
+      { spot: named(`${start} rubbed`) },
+      { ...options, white: { spot: named(white) } },
+    );
     const article = page.locator(`[data-rub-out="${role}"]`);
     check(`${role} outcome`, await article.locator('.outcome').textContent(), outcome);
     check(

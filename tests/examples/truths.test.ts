@@ -63,11 +63,11 @@ describe('dispersant screening', async () => {
     expect(result.ranking.failing).toEqual(['B']);
     expect(result.ranking.undecided).toEqual(['C']);
     expect(cellOf(result, 'B', 'SB').rubOut).toMatchObject({
-      diagnosis: 'coloured-pigment-flocculated',
-      certainty: 'proven',
+      finding: 'difference',
+      direction: { towards: 'more-colour' },
       outcome: 'fails',
     });
-    expect(cellOf(result, 'B', 'WB').rubOut?.diagnosis).toBe('none');
+    expect(cellOf(result, 'B', 'WB').rubOut?.finding).toBe('none-visible');
   });
 
   test('the strength that rubbing gives back is the share that was flocculated', () => {
@@ -128,7 +128,7 @@ describe('universal colorant', async () => {
 
   test('the one that flocculates in the facade paint fails there, and lets too much water in', () => {
     const cell = cellOf(result, 'S', 'facade');
-    expect(cell.rubOut?.diagnosis).toBe('coloured-pigment-flocculated');
+    expect(cell.rubOut?.direction?.towards).toBe('more-colour');
     expect(cell.judgements).toContainEqual(
       expect.objectContaining({ quantity: 'water permeability', outcome: 'fails', value: 0.14 }),
     );

@@ -1,8 +1,13 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { RUB_OUT_THRESHOLDS } from '../../src/rubout/index.js';
-import { RULES } from '../../src/rubout/rules.js';
+import {
+  CAUSE_STANDINGS,
+  RUB_OUT_CAUSES,
+  RUB_OUT_DIRECTIONS,
+  RUB_OUT_THRESHOLDS,
+  TINTS,
+} from '../../src/rubout/index.js';
 import { STRENGTH_CRITERIA } from '../../src/strength/index.js';
 import { COMPUTED_QUANTITIES } from '../../src/study/index.js';
 
@@ -27,17 +32,20 @@ test.each(STRENGTH_CRITERIA)('page 1 explains the criterion %s', (criterion) => 
 });
 
 describe('page 3', () => {
-  test.each([...new Set(RULES.map(({ diagnosis }) => diagnosis))])('explains the diagnosis %s', (diagnosis) => {
-    expect(page('3')).toContain(`\`${diagnosis}\``);
+  test.each([...RUB_OUT_CAUSES, ...CAUSE_STANDINGS])('explains %s', (name) => {
+    expect(page('3')).toContain(`| \`${name}\` |`);
   });
 
-  test('states the lines that the rules draw', () => {
-    const { visible, unevenness, overScatter, shadeShare } = RUB_OUT_THRESHOLDS;
-    expect([overScatter, shadeShare]).toEqual([3, 0.5]);
-    expect(page('3')).toContain(`the difference is below ${visible}`);
-    expect(page('3')).toContain(`ΔE\\*ab ${unevenness} or more`);
-    expect(page('3')).toContain('less than three times that scatter');
+  test.each([...RUB_OUT_DIRECTIONS, ...TINTS])('names %s', (name) => {
+    expect(page('3')).toContain(`\`${name}\``);
+  });
+
+  test('states the lines that are drawn', () => {
+    const { visible, unevenness, shadeShare } = RUB_OUT_THRESHOLDS;
+    expect([visible, shadeShare]).toEqual([0.5, 0.5]);
+    expect(page('3')).toContain(`ΔE\\*ab ${unevenness} (root mean square)`);
     expect(page('3')).toContain('at most half of the difference');
+    expect(page('3')).toContain(`by ΔE00 from ${visible} on`);
   });
 });
 

@@ -41,7 +41,7 @@ test('a package that flocculates fails, and the answer says where and by how muc
   expect(result.recommendation.statement).toMatch(
     /Stay with Reference.*Package A fails: .*rub-out difference in Wall paint is .* at most 1\.00\u00a0ΔE\*ab/,
   );
-  expect(result.cells.find(({ package: id }) => id === 'A')?.rubOut?.diagnosis).toBe('coloured-pigment-flocculated');
+  expect(result.cells.find(({ package: id }) => id === 'A')?.rubOut?.direction?.towards).toBe('more-colour');
   expect(result.outcome).toBe('fails');
 });
 

@@ -71,7 +71,7 @@ function verdictOf(row: ComparisonRow): Verdict {
     figures: [
       row.isReference ? textCell('100', { aside: 'reference' }) : figureCell(row.strength, '%'),
       figureCell(row.residual === undefined ? undefined : { value: row.residual }, 'ΔE00'),
-      figureCell(row.rubOut, 'ΔE*ab', { aside: row.certainty === undefined ? row.diagnosis : undefined }),
+      figureCell(row.rubOut, 'ΔE*ab', { aside: row.causes === undefined ? row.shown : undefined }),
     ],
     remarks: [...reasons(row.cell), ...found(row)],
   };
@@ -84,9 +84,9 @@ function reasons({ judgements }: Cell): string[] {
   );
 }
 
-function found({ cell, diagnosis, certainty }: ComparisonRow): string[] {
+function found({ cell, shown, causes }: ComparisonRow): string[] {
   return [
-    ...(diagnosis !== undefined && certainty !== undefined ? [`Rub-out: ${diagnosis}, ${certainty}`] : []),
+    ...(shown !== undefined && causes !== undefined ? [`Rub-out: ${shown}; ${causes}`] : []),
     ...(cell.shadeChange ? ['Shade differs from the reference'] : []),
   ];
 }

@@ -49,7 +49,7 @@ export const platesSection: SectionBuilder = ({ rows, result: { method } }) => {
 function callingForALook(rows: readonly ComparisonRow[]): ComparisonRow[] {
   const found = rows.filter(
     ({ outcome, cell: { rubOut, shadeChange } }) =>
-      outcome !== 'meets' || shadeChange === true || (rubOut !== undefined && rubOut.diagnosis !== 'none'),
+      outcome !== 'meets' || shadeChange === true || (rubOut !== undefined && rubOut.causes.length > 0),
   );
   return (['fails', 'undecided', 'meets'] as const).flatMap((outcome) =>
     found.filter((row) => row.outcome === outcome),

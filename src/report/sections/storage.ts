@@ -1,6 +1,6 @@
 import type { Row } from '../document/table.js';
 import { figureCell, NONE, textCell } from '../document/table-cell.js';
-import { type ComparisonRow, diagnosisOf, rubOutEstimate } from '../subject/comparison-row.js';
+import { type ComparisonRow, rubOutEstimate, rubOutWords } from '../subject/comparison-row.js';
 import { byPaint } from '../subject/report-context.js';
 import { FINDING_WORDS } from '../words/words.js';
 import type { SectionBuilder } from './section-builder.js';
@@ -21,7 +21,7 @@ export const storageSection: SectionBuilder = (context) => {
           { heading: 'Strength after storage, %', numeric: true },
           { heading: 'Rub-out fresh ΔE*ab', numeric: true },
           { heading: 'Rub-out stored ΔE*ab', numeric: true },
-          { heading: 'Diagnosis after storage' },
+          { heading: 'Rub-out after storage' },
         ],
         groupedBy: 'Paint',
         groups: byPaint(context, stored, ({ cell }) => cell.paint).map(({ paint, own }) => ({
@@ -42,6 +42,6 @@ function rowOf({ package: name, rubOut, cell: { storage } }: ComparisonRow): Row
     }),
     figureCell(rubOut, 'ΔE*ab'),
     figureCell(after && rubOutEstimate(after), 'ΔE*ab'),
-    after ? textCell(diagnosisOf(after)) : NONE,
+    after ? textCell(rubOutWords(after)) : NONE,
   ];
 }

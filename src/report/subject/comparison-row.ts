@@ -3,7 +3,7 @@ import type { Outcome } from '../../decision/index.js';
 import type { Estimate } from '../../decision/internal.js';
 import type { RubOutResult } from '../../rubout/index.js';
 import type { Cell, Figure, StudyResult } from '../../study/index.js';
-import { CERTAINTY_WORDS, DIAGNOSIS_WORDS } from '../words/words.js';
+import { RUB_OUT_CAUSE_WORDS, RUB_OUT_DIRECTION_WORDS, RUB_OUT_FINDING_WORDS } from '../words/words.js';
 import { namesOf } from './names.js';
 
 /** One package in one paint, as every form of the report shows it. */
@@ -19,9 +19,9 @@ export interface ComparisonRow {
   /** ΔE*ab. */
   readonly rubOut?: Estimate;
   /** What the rub-out shows, in words. */
-  readonly diagnosis?: string;
-  /** How sure the diagnosis is, in words; absent where nothing was found and that is proven. */
-  readonly certainty?: string;
+  readonly shown?: string;
+  /** Causes of the rub-out that are still in question, in words. */
+  readonly causes?: string;
   readonly outcome: Outcome;
   /** Every other figure of the cell: storage, curves, supplied. */
   readonly further: readonly Figure[];
@@ -42,8 +42,8 @@ export function comparisonRows(result: StudyResult): ComparisonRow[] {
       strength: strength && { value: strength.percent, interval: strength.interval },
       residual: strength?.residual.dE2000,
       rubOut: rubOut && rubOutEstimate(rubOut),
-      diagnosis: rubOut && diagnosisOf(rubOut),
-      certainty: rubOut && certaintyOf(rubOut),
+      shown: rubOut && rubOutWords(rubOut),
+      causes: rubOut && causeWords(rubOut),
       outcome: cell.outcome,
       further: cell.figures.filter(({ quantity }) => !OWN_COLUMNS.has(quantity)),
     };
@@ -58,13 +58,19 @@ export function rubOutEstimate({ difference, interval }: RubOutResult): Estimate
   return { value: difference.dEab, interval: interval?.dEab };
 }
 
-/** A diagnosis in words; where several causes leave the same readings, each of them. */
-export function diagnosisOf({ diagnosis, causes }: RubOutResult): string {
-  const named = causes.map(({ cause }) => DIAGNOSIS_WORDS[cause]);
-  return named.length > 1 ? formatList(named, 'or') : DIAGNOSIS_WORDS[diagnosis];
+/** What a rub-out shows, in words: its direction and how sure that is, or that there is none. */
+export function rubOutWords({ direction, finding }: RubOutResult): string {
+  return direction
+    ? `${RUB_OUT_DIRECTION_WORDS[direction.towards]}, ${direction.certainty}`
+    : RUB_OUT_FINDING_WORDS[finding];
 }
 
-/** How sure a diagnosis is; a proven "no finding" needs no word. */
-function certaintyOf({ diagnosis, certainty }: RubOutResult): string | undefined {
-  return diagnosis === 'none' && certainty === 'proven' ? undefined : CERTAINTY_WORDS[certainty];
+/** The causes that are still in question, in words; absent where there is none. */
+export function causeWords({ causes }: RubOutResult): string | undefined {
+  const possible = causes.filter(({ standing }) => standing === 'fits' || standing === 'fits-alone');
+  if (possible.length === 0) return undefined;
+  return formatList(
+    possible.map(({ cause }) => RUB_OUT_CAUSE_WORDS[cause]),
+    'or',
+  );
 }

@@ -1,5 +1,5 @@
 import type { Outcome } from '../../decision/index.js';
-import type { RubOutCertainty, RubOutDiagnosis } from '../../rubout/index.js';
+import type { CauseStanding, RubOutCause, RubOutDirection, RubOutFinding } from '../../rubout/index.js';
 import type { StrengthCriterion, StrengthFinding } from '../../strength/index.js';
 import { quantityName } from '../../study/index.js';
 
@@ -15,28 +15,53 @@ export const OUTCOME_WORDS: Readonly<Record<Outcome, string>> = Object.freeze({
 });
 
 /**
- * What a rub-out shows, in the words of the trade; by `RubOutDiagnosis`.
+ * The causes of a rub-out difference, in the words of the trade; by `RubOutCause`.
  *
- * @example DIAGNOSIS_WORDS['pigments-separated'] // 'pigments separated'
+ * @example RUB_OUT_CAUSE_WORDS['pigments-separated'] // 'pigments separated'
  */
-export const DIAGNOSIS_WORDS: Readonly<Record<RubOutDiagnosis, string>> = Object.freeze({
-  none: 'no finding',
+export const RUB_OUT_CAUSE_WORDS: Readonly<Record<RubOutCause, string>> = Object.freeze({
   'coloured-pigment-flocculated': 'coloured pigment flocculated',
   'white-pigment-flocculated': 'white pigment flocculated',
+  'both-flocculated': 'both pigments flocculated',
+  'one-colorant-flocculated': 'one colorant flocculated',
   'pigments-separated': 'pigments separated',
+  'surface-changed': 'surface changed',
+  'thickness-changed': 'thickness changed',
   'uneven-film': 'uneven film',
-  undetermined: 'cause undetermined',
 });
 
 /**
- * How sure the diagnosis of a rub-out is; by `RubOutCertainty`.
+ * How a cause stands; by `CauseStanding`.
  *
- * @example CERTAINTY_WORDS['not-shown'] // 'not ruled out'
+ * @example CAUSE_STANDING_WORDS['ruled-out'] // 'ruled out'
  */
-export const CERTAINTY_WORDS: Readonly<Record<RubOutCertainty, string>> = Object.freeze({
-  proven: 'proven',
-  indicated: 'indicated',
-  'not-shown': 'not ruled out',
+export const CAUSE_STANDING_WORDS: Readonly<Record<CauseStanding, string>> = Object.freeze({
+  'fits-alone': 'fits alone',
+  fits: 'fits',
+  'ruled-out': 'ruled out',
+  'not-weighed': 'not weighed',
+});
+
+/**
+ * Which way rubbing moved the colour; by `towards` of a `RubOutDirection`.
+ *
+ * @example RUB_OUT_DIRECTION_WORDS['more-white'] // 'more white by rubbing'
+ */
+export const RUB_OUT_DIRECTION_WORDS: Readonly<Record<RubOutDirection['towards'], string>> = Object.freeze({
+  'more-colour': 'more colour by rubbing',
+  'more-white': 'more white by rubbing',
+  'another-shade': 'another shade by rubbing',
+});
+
+/**
+ * What the readings of a rub-out show; by `RubOutFinding`.
+ *
+ * @example RUB_OUT_FINDING_WORDS.open // 'nothing shown yet'
+ */
+export const RUB_OUT_FINDING_WORDS: Readonly<Record<RubOutFinding, string>> = Object.freeze({
+  difference: 'small difference',
+  'none-visible': 'no visible difference',
+  open: 'nothing shown yet',
 });
 
 /**

@@ -1,0 +1,73 @@
+import { TintladderError } from '../core/index.js';
+import { readRepeated } from '../evidence/internal.js';
+import type { SurfaceCorrection } from '../kubelka-munk/index.js';
+import { mean } from '../numeric/internal.js';
+import { type Area, areaFrom, assertComparable, meanSpectrumOfUnits } from './area.js';
+import type { Settings, SurfaceReadings } from './rub-out-options.js';
+import type { SpectralChange } from './spectral-change.js';
+import type { FilmOverBlack } from './thickness-model.js';
+
+/** Whether the readings saw the specular reflection: as they state it, otherwise as the surface correction does; a 45°:0° never does. */
+export function specularOf(areas: readonly Area[], surface: SurfaceCorrection): 'included' | 'excluded' | undefined {
+  const stated = areas.flatMap(({ readings }) =>
+    readings.flatMap((reading) => ('conditions' in reading ? (reading.conditions.specular ?? []) : [])),
+  );
+  const corrected = surface === 'none' ? undefined : surface.specular;
+  if (stated.length > 0 && corrected !== undefined && stated[0] !== corrected) {
+    throw new TintladderError('conditions-mismatch', {
+      path: 'options.surface.specular',
+      received: corrected,
+      expected: `the mode of the readings, '${stated[0]}'`,
+    });
+  }
+  return stated[0] ?? corrected;
+}
+
+/** Gloss units. Common practice, no source. */
+const NOTABLE_GLOSS = 2;
+
+/** What a glossmeter showed of the surface: a change of at least so many units, or none. */
+export function surfaceShown(given: SurfaceReadings | undefined): 'changed' | 'unchanged' | undefined {
+  if (given === undefined) return undefined;
+  const { unrubbed, rubbed, least = NOTABLE_GLOSS } = given;
+  const meanOf = (readings: SurfaceReadings['unrubbed'], path: string) => {
+    const read = readRepeated<number>(readings, path).readings;
+    for (const { reading, path: place } of read) {
+      if (Number.isFinite(reading) && reading >= 0) continue;
+      throw new TintladderError('out-of-range', { path: place, received: reading, expected: 'gloss units, 0 or more' });
+    }
+    return mean(read.map(({ reading }) => reading));
+  };
+  const path = 'options.surfaceReadings';
+  const change = meanOf(rubbed, `${path}.rubbed`) - meanOf(unrubbed, `${path}.unrubbed`);
+  return Math.abs(change) >= least ? 'changed' : 'unchanged';
+}
+
+/** The film over black at the wavelengths of the change. */
+export function filmOverBlack(
+  { overBlack, viewing }: Settings,
+  unrubbed: Area,
+  found: SpectralChange | undefined,
+): FilmOverBlack | undefined {
+  if (!overBlack) return undefined;
+  const rowOf = (area: Area) => {
+    if (!area.spectra || !unrubbed.spectra) {
+      throw new TintladderError('kinds-mixed', {
+        path: area.name,
+        received: 'lab',
+        expected: 'spectra, of the areas too',
+      });
+    }
+    assertComparable([unrubbed], area, viewing);
+    const { values } = meanSpectrumOfUnits(area, area.spectra);
+    return Float64Array.from(found?.bands ?? [], (band) => values[band]);
+  };
+  const read = (given: Parameters<typeof areaFrom>[0], name: string) =>
+    rowOf(areaFrom(given, `options.overBlack.${name}`, viewing));
+  const film = {
+    overBlack: read(overBlack.film, 'film'),
+    white: read(overBlack.white, 'white'),
+    black: read(overBlack.black, 'black'),
+  };
+  return found ? film : undefined;
+}
