@@ -1,15 +1,8 @@
 import { TintladderError } from '../core/index.js';
-import {
-  assertFiniteArray,
-  assertFloat64Array,
-  assertOptions,
-  assertPositive,
-  assertRows,
-  rowsOutput,
-} from '../core/internal.js';
+import { assertFiniteArray, assertPositive, assertRows, rowsOutput } from '../core/internal.js';
 import { ciede2000 } from './ciede2000-kernel.js';
 import type { Lab } from './cielab.js';
-import { assertLabs, finiteDifference } from './finite-lab.js';
+import { finiteDifference } from './finite-lab.js';
 
 /** Parametric factors of CIEDE2000; 1 under reference conditions, kL = 2 in textile practice. */
 export interface DeltaE2000Options {
@@ -22,14 +15,6 @@ export interface DeltaE2000Options {
 }
 
 const REFERENCE_CONDITIONS: DeltaE2000Options = {};
-const UNIT = { kL: 1, kC: 1, kH: 1 };
-
-function factorsOf(options: DeltaE2000Options): typeof UNIT {
-  assertOptions(options, Object.keys(UNIT));
-  const { kL = 1, kC = 1, kH = 1 } = options;
-  assertPositive({ kL, kC, kH });
-  return { kL, kC, kH };
-}
 
 /**
  * CIEDE2000 colour difference.
@@ -47,10 +32,10 @@ function factorsOf(options: DeltaE2000Options): typeof UNIT {
  * @see Sharma, Wu & Dalal (2005), Color Res. Appl. 30, equations 2 to 22; ISO/CIE 11664-6
  */
 export function deltaE2000(reference: Lab, sample: Lab, options = REFERENCE_CONDITIONS): number {
-  assertLabs(reference, sample);
-  const { kL, kC, kH } = options === REFERENCE_CONDITIONS ? UNIT : factorsOf(options);
+  const { kL = 1, kC = 1, kH = 1 } = options;
+  if (options !== REFERENCE_CONDITIONS) assertPositive({ kL, kC, kH });
   const difference = ciede2000(reference.L, reference.a, reference.b, sample.L, sample.a, sample.b, kL, kC, kH);
-  return finiteDifference(difference);
+  return finiteDifference(difference, reference, sample);
 }
 
 /**
@@ -74,10 +59,9 @@ export function deltaE2000Rows(
   references: Float64Array,
   samples: Float64Array,
   out?: Float64Array,
-  options = REFERENCE_CONDITIONS,
+  { kL = 1, kC = 1, kH = 1 }: DeltaE2000Options = {},
 ): Float64Array {
   const pairs = assertRows(references, 3, 'references');
-  assertFloat64Array(samples, 'samples');
   if (samples.length !== references.length) {
     throw new TintladderError('wrong-length', {
       path: 'samples.length',
@@ -86,7 +70,7 @@ export function deltaE2000Rows(
     });
   }
   const differences = rowsOutput(out, pairs);
-  const { kL, kC, kH } = factorsOf(options);
+  assertPositive({ kL, kC, kH });
   let sound = true;
   for (let i = 0, j = 0; i < pairs; i++, j += 3) {
     const difference = ciede2000(

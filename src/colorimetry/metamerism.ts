@@ -1,10 +1,9 @@
 import { TintladderError } from '../core/index.js';
-import { assertObject, assertOneOf, assertOptions } from '../core/internal.js';
 import { deltaE2000 } from './ciede2000.js';
 import { type Lab, labFromXyz } from './cielab.js';
 import { deltaEab } from './delta-eab.js';
 import type { Spectrum } from './spectrum.js';
-import { assertViewing, describeViewing, type Viewing } from './viewing.js';
+import { describeViewing, type Viewing } from './viewing.js';
 import { whitePoint, type Xyz, xyzFromSpectrum } from './xyz-from-spectrum.js';
 
 /** Under what the pair matches, under what it is tested, and how a match that is not exact is corrected. */
@@ -50,12 +49,11 @@ export interface MetamerismIndex {
  * metamerismIndex(grey, grey, { match: D65_10, test: A_10 }).index // 0
  * @see CIE 015:2018, special metamerism indices (change of illuminant, change of observer); DIN 6172 for the additive correction
  */
-export function metamerismIndex(reference: Spectrum, sample: Spectrum, options: MetamerismOptions): MetamerismIndex {
-  assertObject(options, 'options', 'the viewings match and test');
-  assertOptions(options, ['match', 'test', 'correction']);
-  const { match, test, correction = 'multiplicative' } = options;
-  assertViewing(match, 'options.match');
-  assertViewing(test, 'options.test');
+export function metamerismIndex(
+  reference: Spectrum,
+  sample: Spectrum,
+  { match, test, correction = 'multiplicative' }: MetamerismOptions,
+): MetamerismIndex {
   const otherIlluminant = match.illuminant !== test.illuminant;
   if (otherIlluminant === (match.observer !== test.observer)) {
     throw new TintladderError('invalid-option', {
@@ -64,7 +62,13 @@ export function metamerismIndex(reference: Spectrum, sample: Spectrum, options: 
       expected: `a change of either illuminant or observer from ${describeViewing(match)}`,
     });
   }
-  assertOneOf(correction, ['multiplicative', 'additive'], 'options.correction');
+  if (correction !== 'multiplicative' && correction !== 'additive') {
+    throw new TintladderError('invalid-option', {
+      path: 'options.correction',
+      received: correction,
+      expected: "'multiplicative' or 'additive'",
+    });
+  }
   const matched = { reference: xyzFromSpectrum(reference, match), sample: xyzFromSpectrum(sample, match) };
   const tested = { reference: xyzFromSpectrum(reference, test), sample: xyzFromSpectrum(sample, test) };
   const first = labsOf(matched, match);

@@ -1,7 +1,6 @@
 export {
   assertArray,
   assertFloat64Array,
-  assertFunction,
   assertNonEmptyArray,
   assertNumberList,
   assertObject,
