@@ -9,10 +9,13 @@ export const WARNING_CODES = [
   'reflectance-above-one',
   'whiteness-out-of-limits',
   // films and surface
+  'bronzing',
   'film-hides',
+  'fluorescence',
   'readings-impossible',
   'readings-reversed',
   'substrate-unknown',
+  'surface-not-told',
   // films and strength
   'amounts-far-apart',
   'absorption-maximum-at-end',

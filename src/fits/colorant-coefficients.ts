@@ -1,6 +1,7 @@
 import type { Spectrum } from '../colorimetry/index.js';
 import { assertSameGrid } from '../colorimetry/internal.js';
 import { TintladderError, type Warning } from '../core/index.js';
+import { bronzingWarnings } from '../kubelka-munk/index.js';
 import { opaqueReflectance } from '../kubelka-munk/internal.js';
 import { factorLeastSquares } from './least-squares.js';
 import { reflectancePerKOverS, spectralKOverS } from './spectral-k-over-s.js';
@@ -50,7 +51,8 @@ const ROUNDS = 8;
  * so that an equal error of reflectance counts equally. A k or s that comes out negative is refitted as 0, which a warning says.
  *
  * @param ladder - white, reductions with their amounts, and the masstone where there is one
- * @returns k and s at each wavelength, the residual in reflectance, warnings `negative-scattering`, `negative-absorption`
+ * @returns k and s at each wavelength, the residual in reflectance, warnings `negative-scattering`, `negative-absorption`,
+ * `bronzing`
  * @throws TintladderError `too-few-points` for fewer than two different steps; `ill-conditioned` naming the wavelength where the steps
  * look alike (add the masstone or a stronger reduction); `out-of-range` for an amount that is not positive; `grid-mismatch`;
  * `zero-reflectance`; `reflectance-out-of-range`
@@ -114,16 +116,23 @@ export function fitColorantCoefficients({ white, reductions, masstone }: Coloran
   }
   const amounts = [...new Set(reductions.map(({ amount }) => amount))].sort((a, b) => a - b);
   const residual = Math.sqrt(squares / (steps.length * absorption.length));
-  const warnings = (['absorption', 'scattering'] as const)
+  const warnings: Warning[] = (['absorption', 'scattering'] as const)
     .filter((quantity) => negative[quantity].length > 0)
     .map(
       (quantity): Warning => ({
-        code: `negative-${quantity}`,
+        code: `negative-${quantity}` as const,
         path: negative[quantity].join(', '),
         message: `The ladder asks for a negative ${quantity} of the colorant at ${negative[quantity].length} wavelengths; it is taken as 0 there.`,
       }),
     );
+  if (masstone) warnings.push(...bronzes(masstone, reductions));
   return { start, step, absorption, scattering, white: whiteRatio, amounts, residual, warnings };
+}
+
+/** What the strongest reduction says of the masstone. */
+function bronzes(masstone: Spectrum, reductions: readonly Reduction[]): Warning[] {
+  const strongest = reductions.reduce((most, step) => (step.amount > most.amount ? step : most), reductions[0]);
+  return bronzingWarnings(masstone, strongest.spectrum);
 }
 
 /** K/S of a mixture of white (S = 1) and an amount of colorant; an infinite amount is the colorant alone. */

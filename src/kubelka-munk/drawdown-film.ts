@@ -58,7 +58,7 @@ export interface DrawdownFilm {
  * @param drawdown - measured spectra over both fields, the bare fields, thickness in µm
  * @param options - viewing, surface (or `'none'`), noise of one reading, contrast ratio of hiding, volume solids
  * @returns R∞, K/S, K and S at each wavelength with bounds and what they rest on; contrast ratio, hiding thickness, spreading rate;
- * warnings `film-hides`, `substrate-unknown`, `readings-impossible`, `readings-reversed`, `negative-absorption`, `negative-scattering`
+ * warnings `film-hides`, `substrate-unknown`, `readings-impossible`, `readings-reversed`, `fluorescence`, `negative-absorption`, `negative-scattering`
  * @throws TintladderError `grid-mismatch`; `invalid-option` for a surface, noise, ratio or volume solids that can't be, or for one bare field
  * alone; `out-of-range` for a thickness that is not positive; `zero-reflectance` if the film over white has Y = 0
  * @example
@@ -93,7 +93,7 @@ export function drawdownFilm(drawdown: ChartDrawdown, options: DrawdownFilmOptio
     viewing,
     surface,
     noise,
-    warnings: drawdownWarnings(drawdown, bands),
+    warnings: drawdownWarnings(drawdown, bands, noise),
   };
 }
 

@@ -1,4 +1,5 @@
 export type { BoundedFigure } from './bounded-figure.js';
+export { bronzingWarnings } from './bronzing.js';
 export { type ChartDrawdown, isChartDrawdown, type PaintReading } from './chart-drawdown.js';
 export { contrastRatio } from './contrast-ratio.js';
 export { type DrawdownFilm, type DrawdownFilmOptions, drawdownFilm } from './drawdown-film.js';
@@ -20,6 +21,7 @@ export {
   filmCoefficientSpectraFromReflectivity,
   filmCoefficientsFromReflectivity,
 } from './film-from-reflectivity.js';
+export { fitSurface, type SurfaceFit, type SurfaceReadings } from './fit-surface.js';
 export { type HidingFilm, type HidingOptions, type HidingThickness, hidingThickness, spreadingRate } from './hiding.js';
 export { kOverS, kOverSRows, reflectanceFromKOverS } from './kubelka-munk.js';
 export { type OpaqueReading, opaqueReading } from './opaque-reading.js';

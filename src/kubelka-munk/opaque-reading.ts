@@ -39,8 +39,9 @@ export function opaqueReading(reading: PaintReading, options: DrawdownOptions): 
   if (!isChartDrawdown(reading)) return { spectrum: reading, warnings: [] };
   assertChartDrawdown(reading, 'reading');
   const { start, step } = reading.overBlack;
-  const bands = filmBands(reading, options.surface, noiseOf(options));
-  const warnings = drawdownWarnings(reading, bands);
+  const noise = noiseOf(options);
+  const bands = filmBands(reading, options.surface, noise);
+  const warnings = drawdownWarnings(reading, bands, noise);
   const values = bands.map(({ opaqueReflectance, wavelength, state }) => {
     if (opaqueReflectance.value !== undefined) return measuredOf(opaqueReflectance.value, options.surface);
     throw new TintladderError('no-solution', {
