@@ -1,4 +1,4 @@
-import { createSpectrum, type Spectrum } from './spectrum.js';
+import { asSpectrum, createSpectrum, type Spectrum } from './spectrum.js';
 
 /** For a triangular band-pass as wide at half height as the readings are apart; its own moments give 1/12. */
 const ALPHA = 0.083;
@@ -19,7 +19,7 @@ const ALPHA = 0.083;
  * @see Stearns & Stearns (1988), Color Res. Appl. 13, 257-259; ASTM E308
  */
 export function correctBandPass(spectrum: Spectrum): Spectrum {
-  const { start, step, values: read } = spectrum;
+  const { start, step, values: read } = asSpectrum(spectrum, 'spectrum');
   // A missing neighbour counts as equal to the end reading, which is the published end rule.
   const values = read.map((value, i) => {
     const before = read[Math.max(0, i - 1)];

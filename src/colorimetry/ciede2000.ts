@@ -1,8 +1,15 @@
 import { TintladderError } from '../core/index.js';
-import { assertFiniteArray, assertPositive, assertRows, rowsOutput } from '../core/internal.js';
+import {
+  assertFiniteArray,
+  assertFloat64Array,
+  assertOptions,
+  assertPositive,
+  assertRows,
+  rowsOutput,
+} from '../core/internal.js';
 import { ciede2000 } from './ciede2000-kernel.js';
 import type { Lab } from './cielab.js';
-import { finiteDifference } from './finite-lab.js';
+import { assertLabs, finiteDifference } from './finite-lab.js';
 
 /** Parametric factors of CIEDE2000; 1 under reference conditions, kL = 2 in textile practice. */
 export interface DeltaE2000Options {
@@ -15,6 +22,14 @@ export interface DeltaE2000Options {
 }
 
 const REFERENCE_CONDITIONS: DeltaE2000Options = {};
+const UNIT = { kL: 1, kC: 1, kH: 1 };
+
+function factorsOf(options: DeltaE2000Options): typeof UNIT {
+  assertOptions(options, Object.keys(UNIT));
+  const { kL = 1, kC = 1, kH = 1 } = options;
+  assertPositive({ kL, kC, kH });
+  return { kL, kC, kH };
+}
 
 /**
  * CIEDE2000 colour difference.
@@ -32,10 +47,10 @@ const REFERENCE_CONDITIONS: DeltaE2000Options = {};
  * @see Sharma, Wu & Dalal (2005), Color Res. Appl. 30, equations 2 to 22; ISO/CIE 11664-6
  */
 export function deltaE2000(reference: Lab, sample: Lab, options = REFERENCE_CONDITIONS): number {
-  const { kL = 1, kC = 1, kH = 1 } = options;
-  if (options !== REFERENCE_CONDITIONS) assertPositive({ kL, kC, kH });
+  assertLabs(reference, sample);
+  const { kL, kC, kH } = options === REFERENCE_CONDITIONS ? UNIT : factorsOf(options);
   const difference = ciede2000(reference.L, reference.a, reference.b, sample.L, sample.a, sample.b, kL, kC, kH);
-  return finiteDifference(difference, reference, sample);
+  return finiteDifference(difference);
 }
 
 /**
@@ -59,9 +74,10 @@ export function deltaE2000Rows(
   references: Float64Array,
   samples: Float64Array,
   out?: Float64Array,
-  { kL = 1, kC = 1, kH = 1 }: DeltaE2000Options = {},
+  options = REFERENCE_CONDITIONS,
 ): Float64Array {
   const pairs = assertRows(references, 3, 'references');
+  assertFloat64Array(samples, 'samples');
   if (samples.length !== references.length) {
     throw new TintladderError('wrong-length', {
       path: 'samples.length',
@@ -70,7 +86,7 @@ export function deltaE2000Rows(
     });
   }
   const differences = rowsOutput(out, pairs);
-  assertPositive({ kL, kC, kH });
+  const { kL, kC, kH } = factorsOf(options);
   let sound = true;
   for (let i = 0, j = 0; i < pairs; i++, j += 3) {
     const difference = ciede2000(

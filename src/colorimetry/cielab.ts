@@ -1,4 +1,4 @@
-import { assertFinite } from '../core/internal.js';
+import { assertFinite, assertObject } from '../core/internal.js';
 import { cubeRoot } from './cube-root.js';
 import { assertLab } from './finite-lab.js';
 import type { Spectrum } from './spectrum.js';
@@ -23,8 +23,15 @@ function compress(ratio: number): number {
   return ratio > JOIN ? cubeRoot(ratio) : SLOPE * ratio + OFFSET;
 }
 
-function assertXyz({ X, Y, Z }: Xyz, path: string): void {
-  assertFinite({ X, Y, Z }, path);
+function isFinite3(x: number, y: number, z: number): boolean {
+  return Number.isFinite(x) && Number.isFinite(y) && Number.isFinite(z);
+}
+
+/** Refuses what is no object, and a tristimulus value that is no finite number. */
+export function assertXyz(xyz: Xyz, path: string): void {
+  if (typeof xyz === 'object' && xyz !== null && isFinite3(xyz.X, xyz.Y, xyz.Z)) return;
+  assertObject(xyz, path, 'tristimulus values X, Y and Z');
+  assertFinite({ X: xyz.X, Y: xyz.Y, Z: xyz.Z }, path);
 }
 
 function expand(f: number): number {
@@ -42,12 +49,10 @@ function expand(f: number): number {
  * @see ISO/CIE 11664-4:2019, equations 1 to 8
  */
 export function labFromXyz(xyz: Xyz, white: Xyz): Lab {
+  assertXyz(xyz, 'xyz');
+  assertXyz(white, 'white');
   const lab = labUnchecked(xyz, white);
-  if (!Number.isFinite(lab.L + lab.a + lab.b)) {
-    assertXyz(xyz, 'xyz');
-    assertXyz(white, 'white');
-    assertLab(lab, 'lab');
-  }
+  assertLab(lab, 'lab');
   return lab;
 }
 
@@ -70,17 +75,15 @@ export function labUnchecked(xyz: Xyz, white: Xyz): Lab {
  * @see ISO/CIE 11664-4:2019, annex on the reverse transformation
  */
 export function xyzFromLab(lab: Lab, white: Xyz): Xyz {
+  assertLab(lab, 'lab');
+  assertXyz(white, 'white');
   const fy = (lab.L + 16) / 116;
   const xyz = {
     X: white.X * expand(fy + lab.a / 500),
     Y: white.Y * expand(fy),
     Z: white.Z * expand(fy - lab.b / 200),
   };
-  if (!Number.isFinite(xyz.X + xyz.Y + xyz.Z)) {
-    assertLab(lab, 'lab');
-    assertXyz(white, 'white');
-    assertXyz(xyz, 'xyz');
-  }
+  assertXyz(xyz, 'xyz');
   return xyz;
 }
 

@@ -1,6 +1,7 @@
 import { TintladderError, type Warning, type WarningCode } from '../core/index.js';
+import { assertObject, assertOneOf, assertString } from '../core/internal.js';
 import { geometriesAgree } from './geometry.js';
-import type { Viewing } from './viewing.js';
+import { assertViewing, type Viewing } from './viewing.js';
 
 /** Whether the specular reflection at the surface was read with the rest. */
 export const SPECULAR_MODES = ['included', 'excluded'] as const;
@@ -71,6 +72,22 @@ const RULES: Readonly<Record<Circumstance, Rule>> = {
     differing: { code: 'band-passes-differ', consequence: 'part of a difference may be the band-pass' },
   },
 };
+
+/**
+ * Refuses conditions that are none, and words that no condition has.
+ *
+ * @throws TintladderError `wrong-type`, `invalid-option`, `unknown-illuminant`, `unknown-observer`
+ */
+export function assertConditions(conditions: Conditions, path: string): void {
+  assertObject(conditions, path, 'the conditions of a reading');
+  const { viewing, specular, geometry, instrument, session, bandPass } = conditions;
+  if (viewing !== undefined) assertViewing(viewing, `${path}.viewing`);
+  if (specular !== undefined) assertOneOf(specular, SPECULAR_MODES, `${path}.specular`);
+  if (bandPass !== undefined) assertOneOf(bandPass, BAND_PASSES, `${path}.bandPass`);
+  for (const [name, text] of Object.entries({ geometry, instrument, session })) {
+    if (text !== undefined) assertString(text, `${path}.${name}`);
+  }
+}
 
 /**
  * The one rule for the conditions of readings that are compared or averaged, for any number of them.

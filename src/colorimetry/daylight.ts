@@ -17,7 +17,7 @@ import type { Illuminant } from './viewing.js';
  * MacAdam & Wyszecki (1964), J. Opt. Soc. Am. 54
  */
 export function daylightIlluminant(temperature: number): Illuminant {
-  if (!(temperature >= 4000 && temperature <= 25000)) {
+  if (!(Number.isFinite(temperature) && temperature >= 4000 && temperature <= 25000)) {
     throw new TintladderError('out-of-range', {
       path: 'temperature',
       received: temperature,

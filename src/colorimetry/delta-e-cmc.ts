@@ -1,6 +1,6 @@
-import { assertPositive } from '../core/internal.js';
+import { assertOptions, assertPositive } from '../core/internal.js';
 import type { Lab } from './cielab.js';
-import { finiteDifference } from './finite-lab.js';
+import { assertLabs, finiteDifference } from './finite-lab.js';
 import { hueDifference } from './hue-difference.js';
 import { hueAngle } from './lch.js';
 
@@ -26,7 +26,10 @@ export interface DeltaECmcOptions {
  * @example deltaECmc({ L: 50, a: 0, b: 0 }, { L: 51, a: 0, b: 0 }, { l: 1 }) // 0.9189
  * @see ISO 105-J03; Clarke, McDonald & Rigg (1984), J. Soc. Dyers Colour. 100
  */
-export function deltaECmc(reference: Lab, sample: Lab, { l = 2, c = 1 }: DeltaECmcOptions = {}): number {
+export function deltaECmc(reference: Lab, sample: Lab, options: DeltaECmcOptions = {}): number {
+  assertLabs(reference, sample);
+  assertOptions(options, ['l', 'c']);
+  const { l = 2, c = 1 } = options;
   assertPositive({ l, c });
   const { L, a, b } = reference;
   const C = Math.hypot(a, b);
@@ -41,5 +44,5 @@ export function deltaECmc(reference: Lab, sample: Lab, { l = 2, c = 1 }: DeltaEC
   const dL = (sample.L - L) / (l * SL);
   const dC = (Math.hypot(sample.a, sample.b) - C) / (c * SC);
   const dH = hueDifference(a, b, sample.a, sample.b) / SH;
-  return finiteDifference(Math.sqrt(dL * dL + dC * dC + dH * dH), reference, sample);
+  return finiteDifference(Math.sqrt(dL * dL + dC * dC + dH * dH));
 }

@@ -1,6 +1,6 @@
-import { TintladderError } from '../core/index.js';
+import { assertOneOf, assertOptions } from '../core/internal.js';
 import type { Lab } from './cielab.js';
-import { finiteDifference } from './finite-lab.js';
+import { assertLabs, finiteDifference } from './finite-lab.js';
 import { hueDifference } from './hue-difference.js';
 
 /** What is judged with ΔE94. */
@@ -31,18 +31,15 @@ const APPLICATIONS = {
  * @example deltaE94({ L: 50, a: 40, b: 0 }, { L: 50, a: 45, b: 0 }) // 1.7857
  * @see CIE 116-1995
  */
-export function deltaE94(reference: Lab, sample: Lab, { application = 'graphic-arts' }: DeltaE94Options = {}): number {
-  if (!Object.hasOwn(APPLICATIONS, application)) {
-    throw new TintladderError('invalid-option', {
-      path: 'options.application',
-      received: application,
-      expected: "'graphic-arts' or 'textiles'",
-    });
-  }
+export function deltaE94(reference: Lab, sample: Lab, options: DeltaE94Options = {}): number {
+  assertLabs(reference, sample);
+  assertOptions(options, ['application']);
+  const { application = 'graphic-arts' } = options;
+  assertOneOf(application, ['graphic-arts', 'textiles'], 'options.application');
   const { kL, K1, K2 } = APPLICATIONS[application];
   const C1 = Math.hypot(reference.a, reference.b);
   const l = (sample.L - reference.L) / kL;
   const c = (Math.hypot(sample.a, sample.b) - C1) / (1 + K1 * C1);
   const h = hueDifference(reference.a, reference.b, sample.a, sample.b) / (1 + K2 * C1);
-  return finiteDifference(Math.sqrt(l * l + c * c + h * h), reference, sample);
+  return finiteDifference(Math.sqrt(l * l + c * c + h * h));
 }

@@ -1,6 +1,6 @@
 import { TintladderError } from '../core/index.js';
 import type { Lab } from './cielab.js';
-import { finiteDifference } from './finite-lab.js';
+import { assertLabs, finiteDifference } from './finite-lab.js';
 
 const COS_26 = 0.898794046299167;
 const SIN_26 = 0.4383711467890774;
@@ -32,6 +32,7 @@ function din99o({ L, a, b }: Lab): { L: number; e: number; f: number } {
  * @see DIN 6176:2018; Cui, Luo, Rigg, Roesler & Witt (2002), Color Res. Appl. 27, for the DIN99 family
  */
 export function deltaE99o(reference: Lab, sample: Lab): number {
+  assertLabs(reference, sample);
   const r = din99o(reference);
   const s = din99o(sample);
   for (const [path, { L }] of Object.entries({ reference, sample })) {
@@ -39,5 +40,5 @@ export function deltaE99o(reference: Lab, sample: Lab): number {
       throw new TintladderError('out-of-range', { path: `${path}.L`, received: L, expected: 'a lightness above -256' });
     }
   }
-  return finiteDifference(Math.hypot(s.L - r.L, s.e - r.e, s.f - r.f), reference, sample);
+  return finiteDifference(Math.hypot(s.L - r.L, s.e - r.e, s.f - r.f));
 }

@@ -1,5 +1,5 @@
 import type { Lab } from './cielab.js';
-import { finiteDifference } from './finite-lab.js';
+import { assertLabs, finiteDifference } from './finite-lab.js';
 
 /**
  * CIE 1976 colour difference ΔE*ab: the distance in CIELAB.
@@ -12,9 +12,6 @@ import { finiteDifference } from './finite-lab.js';
  * @see ISO/CIE 11664-4:2019, equation 11; ASTM D2244
  */
 export function deltaEab(reference: Lab, sample: Lab): number {
-  return finiteDifference(
-    Math.hypot(sample.L - reference.L, sample.a - reference.a, sample.b - reference.b),
-    reference,
-    sample,
-  );
+  assertLabs(reference, sample);
+  return finiteDifference(Math.hypot(sample.L - reference.L, sample.a - reference.a, sample.b - reference.b));
 }

@@ -1,4 +1,4 @@
-import { assertFinite, refuseNonFinite } from '../core/internal.js';
+import { assertFinite, assertObject } from '../core/internal.js';
 
 interface Coordinates {
   readonly L: number;
@@ -6,18 +6,32 @@ interface Coordinates {
   readonly b: number;
 }
 
-/** Refuses a coordinate of CIELAB that is no finite number: each is looked for, so an object that lacks one is refused too. */
-export function assertLab({ L, a, b }: Coordinates, path: string): void {
-  assertFinite({ L, a, b }, path);
+/** Refuses what is no object, and a coordinate of CIELAB that is no finite number: each is looked for, so an object that lacks one is refused too. */
+export function assertLab(lab: Coordinates, path: string): void {
+  if (isLab(lab)) return;
+  assertObject(lab, path, 'CIELAB with L, a and b');
+  assertFinite({ L: lab.L, a: lab.a, b: lab.b }, path);
 }
 
-/** Passes a difference on if it is finite; if not, refuses the coordinate that made it so. */
-export function finiteDifference(difference: number, reference: Coordinates, sample: Coordinates): number {
-  // NaN - NaN and Infinity - Infinity are NaN, so one comparison serves for both.
-  if (difference - difference !== 0) {
-    assertLab(reference, 'reference');
-    assertLab(sample, 'sample');
-    refuseNonFinite(difference, 'difference');
-  }
+/** The same for both colours of a difference; made for the case that both are sound. */
+export function assertLabs(reference: Coordinates, sample: Coordinates): void {
+  if (isLab(reference) && isLab(sample)) return;
+  assertLab(reference, 'reference');
+  assertLab(sample, 'sample');
+}
+
+function isLab(lab: Coordinates): boolean {
+  return (
+    typeof lab === 'object' &&
+    lab !== null &&
+    Number.isFinite(lab.L) &&
+    Number.isFinite(lab.a) &&
+    Number.isFinite(lab.b)
+  );
+}
+
+/** Passes a difference on if it is finite; coordinates may be so large that theirs is not. */
+export function finiteDifference(difference: number): number {
+  if (difference - difference !== 0) assertFinite({ difference }, 'reference and sample');
   return difference;
 }

@@ -1,4 +1,5 @@
 import { TintladderError } from '../core/index.js';
+import { assertNumberList } from '../core/internal.js';
 import { parseColumns } from './columns.js';
 import { daylightIlluminant } from './daylight.js';
 import { LONGEST_WAVELENGTH, SHORTEST_WAVELENGTH } from './grid.js';
@@ -72,8 +73,9 @@ function sum({ start, step, values, kind = 'continuous' }: Illuminant): SummedPo
 
 function checked(illuminant: Illuminant): Illuminant {
   const { start, step, values, kind = 'continuous' } = illuminant;
+  assertNumberList(values, 'viewing.illuminant.values');
   const whole = kind === 'continuous' || (Number.isInteger(start) && Number.isInteger(step));
-  if (!(Number.isFinite(start) && step > 0 && values.length >= 2 && whole)) {
+  if (!(Number.isFinite(start) && Number.isFinite(step) && step > 0 && values.length >= 2 && whole)) {
     throw new TintladderError('grid-invalid', {
       path: 'viewing.illuminant',
       received: { start, step, count: values.length },

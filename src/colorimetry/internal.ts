@@ -1,8 +1,11 @@
-export { type CommonConditions, commonConditions, type NamedConditions } from './conditions.js';
+export { assertXyz } from './cielab.js';
+export { assertConditions, type CommonConditions, commonConditions, type NamedConditions } from './conditions.js';
+export { assertLab } from './finite-lab.js';
 export { geometriesAgree } from './geometry.js';
 export { describeGrid } from './grid.js';
 export { type LabOfReading, labOfReading } from './lab-of-reading.js';
-export { isReading } from './reading.js';
+export { assertReading, isReading } from './reading.js';
 export { sameViewing } from './same-viewing.js';
-export { assertSameGrid } from './spectrum.js';
+export { asSpectrum, assertSameGrid } from './spectrum.js';
+export { assertViewing } from './viewing.js';
 export { weightingTable } from './weighting.js';

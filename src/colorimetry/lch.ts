@@ -1,5 +1,6 @@
-import { assertFinite } from '../core/internal.js';
+import { assertFinite, assertObject } from '../core/internal.js';
 import type { Lab } from './cielab.js';
+import { assertLab } from './finite-lab.js';
 
 /** CIELAB in cylindrical form: lightness, chroma, hue angle h in degrees, 0 <= h < 360. */
 export interface Lch {
@@ -25,8 +26,9 @@ export function hueAngle(a: number, b: number): number {
  * @example lchFromLab({ L: 50, a: 0, b: -10 }) // { L: 50, C: 10, h: 270 }
  * @see ISO/CIE 11664-4:2019, equations 9 and 10
  */
-export function lchFromLab({ L, a, b }: Lab): Lch {
-  assertFinite({ L, a, b }, 'lab');
+export function lchFromLab(lab: Lab): Lch {
+  assertLab(lab, 'lab');
+  const { L, a, b } = lab;
   return { L, C: Math.hypot(a, b), h: hueAngle(a, b) };
 }
 
@@ -39,7 +41,9 @@ export function lchFromLab({ L, a, b }: Lab): Lch {
  * @example labFromLch({ L: 50, C: 10, h: 180 }).a // -10
  * @see ISO/CIE 11664-4:2019, equations 9 and 10
  */
-export function labFromLch({ L, C, h }: Lch): Lab {
+export function labFromLch(lch: Lch): Lab {
+  assertObject(lch, 'lch', 'an object with L, C and h');
+  const { L, C, h } = lch;
   assertFinite({ L, C, h }, 'lch');
   const radians = (h * Math.PI) / 180;
   return { L, a: C * Math.cos(radians), b: C * Math.sin(radians) };

@@ -1,6 +1,6 @@
 import { asReadings } from '../core/internal.js';
 import { meanRow } from '../numeric/internal.js';
-import { assertSameGrid, createSpectrum, type Spectrum } from './spectrum.js';
+import { asSpectrum, assertSameGrid, createSpectrum, type Spectrum } from './spectrum.js';
 
 /**
  * Mean reflectance of several readings of one sample.
@@ -14,7 +14,8 @@ import { assertSameGrid, createSpectrum, type Spectrum } from './spectrum.js';
  * @see JCGM 100:2008, 4.2.1
  */
 export function meanSpectrum(readings: Spectrum | readonly Spectrum[]): Spectrum {
-  const list = asReadings(readings, 'readings');
+  const given = asReadings(readings, 'readings');
+  const list = given.map((reading, i) => asSpectrum(reading, given.length === 1 ? 'readings' : `readings[${i}]`));
   const [{ start, step }] = list;
   list.forEach((reading, i) => {
     assertSameGrid(list[0], reading, `readings[${i}]`);

@@ -1,9 +1,10 @@
 import { TintladderError } from '../core/index.js';
+import { assertObject, assertOneOf, assertOptions } from '../core/internal.js';
 import { deltaE2000 } from './ciede2000.js';
 import { type Lab, labFromXyz } from './cielab.js';
 import { deltaEab } from './delta-eab.js';
 import type { Spectrum } from './spectrum.js';
-import { describeViewing, type Viewing } from './viewing.js';
+import { assertViewing, describeViewing, type Viewing } from './viewing.js';
 import { whitePoint, type Xyz, xyzFromSpectrum } from './xyz-from-spectrum.js';
 
 /** Under what the pair matches, under what it is tested, and how a match that is not exact is corrected. */
@@ -49,11 +50,12 @@ export interface MetamerismIndex {
  * metamerismIndex(grey, grey, { match: D65_10, test: A_10 }).index // 0
  * @see CIE 015:2018, special metamerism indices (change of illuminant, change of observer); DIN 6172 for the additive correction
  */
-export function metamerismIndex(
-  reference: Spectrum,
-  sample: Spectrum,
-  { match, test, correction = 'multiplicative' }: MetamerismOptions,
-): MetamerismIndex {
+export function metamerismIndex(reference: Spectrum, sample: Spectrum, options: MetamerismOptions): MetamerismIndex {
+  assertObject(options, 'options', 'the viewings match and test');
+  assertOptions(options, ['match', 'test', 'correction']);
+  const { match, test, correction = 'multiplicative' } = options;
+  assertViewing(match, 'options.match');
+  assertViewing(test, 'options.test');
   const otherIlluminant = match.illuminant !== test.illuminant;
   if (otherIlluminant === (match.observer !== test.observer)) {
     throw new TintladderError('invalid-option', {
@@ -62,13 +64,7 @@ export function metamerismIndex(
       expected: `a change of either illuminant or observer from ${describeViewing(match)}`,
     });
   }
-  if (correction !== 'multiplicative' && correction !== 'additive') {
-    throw new TintladderError('invalid-option', {
-      path: 'options.correction',
-      received: correction,
-      expected: "'multiplicative' or 'additive'",
-    });
-  }
+  assertOneOf(correction, ['multiplicative', 'additive'], 'options.correction');
   const matched = { reference: xyzFromSpectrum(reference, match), sample: xyzFromSpectrum(sample, match) };
   const tested = { reference: xyzFromSpectrum(reference, test), sample: xyzFromSpectrum(sample, test) };
   const first = labsOf(matched, match);

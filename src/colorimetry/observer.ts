@@ -1,4 +1,3 @@
-import { TintladderError } from '../core/index.js';
 import { refineBySpline } from '../numeric/internal.js';
 import { parseColumns } from './columns.js';
 import { OBSERVER_1931 } from './tables/observer-1931.js';
@@ -24,18 +23,4 @@ export function colourMatchingFunctions(observer: Observer): ColourMatchingFunct
   const functions = { x: refineBySpline(x, 5), y: refineBySpline(y, 5), z: refineBySpline(z, 5) };
   cache.set(observer, functions);
   return functions;
-}
-
-/**
- * Refuses anything but the two observers.
- *
- * @throws TintladderError `unknown-observer`
- */
-export function assertObserver(observer: unknown): void {
-  if (observer === '2' || observer === '10') return;
-  throw new TintladderError('unknown-observer', {
-    path: 'viewing.observer',
-    received: observer,
-    expected: "'2' (CIE 1931) or '10' (CIE 1964)",
-  });
 }

@@ -1,9 +1,10 @@
 import type { Warning } from '../core/index.js';
+import { assertObject, assertOptions } from '../core/internal.js';
 import { type ColourDifference, colourDifference } from './colour-difference.js';
 import { type Conditions, commonConditions } from './conditions.js';
 import { labOfReading } from './lab-of-reading.js';
-import type { Reading } from './reading.js';
-import type { Viewing } from './viewing.js';
+import { assertReading, type Reading } from './reading.js';
+import { assertViewing, type Viewing } from './viewing.js';
 
 /** A colour difference with the conditions it belongs to. */
 export interface ReadingDifference extends ColourDifference {
@@ -35,8 +36,14 @@ export interface ReadingDifference extends ColourDifference {
 export function colourDifferenceOfReadings(
   reference: Reading,
   sample: Reading,
-  { viewing }: { readonly viewing: Viewing },
+  options: { readonly viewing: Viewing },
 ): ReadingDifference {
+  assertReading(reference, 'reference');
+  assertReading(sample, 'sample');
+  assertObject(options, 'options', 'the viewing');
+  assertOptions(options, ['viewing']);
+  const { viewing } = options;
+  assertViewing(viewing, 'options.viewing');
   const common = commonConditions(
     Object.entries({ reference, sample }).map(([name, { conditions }]) => ({ name, conditions })),
   );

@@ -1,7 +1,7 @@
 import { TintladderError } from '../core/index.js';
 import { interpolateLagrange, interpolateSprague } from '../numeric/internal.js';
 import { assertGrid, describeGrid, type Grid } from './grid.js';
-import { createSpectrum, gridOf, type Spectrum } from './spectrum.js';
+import { asSpectrum, createSpectrum, gridOf, type Spectrum } from './spectrum.js';
 
 /** Positions closer to a reading than this, in nm, are that reading. */
 const SAME_WAVELENGTH = 1e-6;
@@ -24,7 +24,7 @@ const SAME_WAVELENGTH = 1e-6;
  */
 export function resample(spectrum: Spectrum, grid: Grid): Spectrum {
   assertGrid(grid);
-  const { start, step, values } = spectrum;
+  const { start, step, values } = asSpectrum(spectrum, 'spectrum');
   const last = values.length - 1;
   const excess = Math.max(start - grid.start, grid.start + (grid.count - 1) * grid.step - (start + last * step));
   if (excess > SAME_WAVELENGTH) {

@@ -1,5 +1,5 @@
 import type { Warning } from '../core/index.js';
-import type { Spectrum } from './spectrum.js';
+import { asSpectrum, type Spectrum } from './spectrum.js';
 
 /**
  * Below 420 nm a fourth difference reaches into the band edge of titanium dioxide, which every white paint has, and above 700 nm the
@@ -25,7 +25,7 @@ const UNCERTAIN = 0.005;
  * @see Hildebrand (1974), Introduction to Numerical Analysis, for the error term
  */
 export function spectrumWarnings(spectrum: Spectrum): Warning[] {
-  const { start, step, values } = spectrum;
+  const { start, step, values } = asSpectrum(spectrum, 'spectrum');
   const warnings: Warning[] = [];
   const at = (i: number) => `${start + i * step} nm`;
 

@@ -1,18 +1,31 @@
 import { TintladderError } from '../core/index.js';
+import { assertNumberList, assertObject } from '../core/internal.js';
 import { assertGrid, describeGrid, type Grid } from './grid.js';
 
-declare const validated: unique symbol;
+const CHECKED: unique symbol = Symbol('checked spectrum');
 
 /**
- * Reflectance factor on an even wavelength grid: fractions, 1 = perfect reflecting diffuser; `start` and `step`
- * in nm. Only {@link createSpectrum} makes one, so a function that takes a `Spectrum` need not check it again.
+ * Reflectance factor on an evenly spaced wavelength grid: fractions, 1 = perfect reflecting diffuser; `start` and `step` in nm.
+ *
+ * {@link createSpectrum} makes one, and a function that takes it need not check it again. `JSON.stringify` writes the values as a plain list; what
+ * comes back from JSON or a structured clone is taken as a spectrum by every function, which then checks it. Treat the values as immutable.
  */
 export interface Spectrum {
   readonly start: number;
   readonly step: number;
   readonly values: Float64Array;
-  readonly [validated]: true;
+  readonly scale: 'fraction';
+  readonly [CHECKED]: true;
 }
+
+/** Below every checked spectrum, so that no own property stands beside its data. */
+const PROTOTYPE = /* @__PURE__ */ Object.freeze({
+  [CHECKED]: true,
+  toJSON(this: Spectrum): SpectrumInput {
+    const { start, step, values, scale } = this;
+    return { start, step, values: Array.from(values), scale };
+  },
+});
 
 /** What {@link createSpectrum} takes. */
 export interface SpectrumInput {
@@ -39,13 +52,15 @@ const LOWEST_REFLECTANCE = -0.005;
  * @param input - grid in nm, values, and their scale
  * @returns the spectrum, in fractions
  * @throws TintladderError `grid-invalid` for fewer than two values, a step outside 1-20 nm, or readings outside
- * 360-830 nm; `not-finite` for a value that is no finite number; `reflectance-out-of-range` for a value below
+ * 360-830 nm; `wrong-type` for values that are no list; `not-finite` for a value that is no finite number; `reflectance-out-of-range` for a value below
  * -0.005, which is the noise of a reading of black, or above 2 (as a fraction); `invalid-option` for an unknown scale
  * @example createSpectrum({ start: 400, step: 100, values: [10, 20], scale: 'percent' }) // throws grid-invalid
  * @example createSpectrum({ start: 400, step: 10, values: [10, 20], scale: 'percent' }).values[1] // 0.2
  * @see ISO 18314-1 for the reflectance factor
  */
-export function createSpectrum({ start, step, values, scale }: SpectrumInput): Spectrum {
+export function createSpectrum(input: SpectrumInput): Spectrum {
+  assertObject(input, 'input', 'an object with start, step, values and scale');
+  const { start, step, values, scale } = input;
   if (scale !== 'fraction' && scale !== 'percent') {
     throw new TintladderError('invalid-option', {
       path: 'scale',
@@ -53,6 +68,7 @@ export function createSpectrum({ start, step, values, scale }: SpectrumInput): S
       expected: "'fraction' or 'percent'",
     });
   }
+  assertNumberList(values, 'values');
   assertGrid({ start, step, count: values.length });
   const divisor = scale === 'percent' ? 100 : 1;
   const fractions = new Float64Array(values.length);
@@ -73,7 +89,19 @@ export function createSpectrum({ start, step, values, scale }: SpectrumInput): S
     }
     fractions[i] = fraction;
   }
-  return Object.freeze({ start, step, values: fractions }) as Spectrum;
+  const data = { start, step, values: fractions, scale: 'fraction' };
+  const spectrum: Spectrum = Object.freeze(Object.assign(Object.create(PROTOTYPE), data));
+  return spectrum;
+}
+
+/**
+ * What was passed as a spectrum: itself, if {@link createSpectrum} made it; what JSON or a structured clone made of it, checked anew.
+ *
+ * @throws TintladderError `wrong-type` if it is nothing of a spectrum; what `createSpectrum` throws
+ */
+export function asSpectrum(given: Spectrum, path: string): Spectrum {
+  assertObject(given, path, 'a spectrum, as createSpectrum makes it');
+  return CHECKED in given ? given : createSpectrum(given);
 }
 
 /**
@@ -81,10 +109,12 @@ export function createSpectrum({ start, step, values, scale }: SpectrumInput): S
  *
  * @param spectrum - any spectrum
  * @returns first wavelength and step in nm, and the number of readings
+ * @throws TintladderError `wrong-type`; what {@link createSpectrum} throws for one that is not checked yet
  * @example gridOf(createSpectrum({ start: 400, step: 10, values: [0.1, 0.2], scale: 'fraction' })).count // 2
  */
 export function gridOf(spectrum: Spectrum): Grid {
-  return { start: spectrum.start, step: spectrum.step, count: spectrum.values.length };
+  const { start, step, values } = asSpectrum(spectrum, 'spectrum');
+  return { start, step, count: values.length };
 }
 
 /**

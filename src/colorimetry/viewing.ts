@@ -1,3 +1,6 @@
+import { TintladderError } from '../core/index.js';
+import { assertObject } from '../core/internal.js';
+
 /** The illuminants that tintladder knows by name; {@link ILLUMINANTS} says what each is. */
 export type IlluminantName =
   | 'A'
@@ -53,6 +56,30 @@ export interface Viewing {
   readonly observer: Observer;
 }
 
+/**
+ * Refuses what is no viewing: an object with the name or the table of an illuminant and one of the observers. Whether there is an illuminant of
+ * that name shows where its figures are taken.
+ *
+ * @throws TintladderError `wrong-type`, `unknown-illuminant`, `unknown-observer`
+ */
+export function assertViewing(viewing: Viewing, path: string): void {
+  assertObject(viewing, path, 'an illuminant and an observer');
+  const { illuminant, observer } = viewing;
+  if (typeof (typeof illuminant === 'object' && illuminant !== null ? illuminant.name : illuminant) !== 'string') {
+    throw new TintladderError('unknown-illuminant', {
+      path: `${path}.illuminant`,
+      received: illuminant,
+      expected: 'the name of an illuminant, or a table of your own with its name',
+    });
+  }
+  if (observer === '2' || observer === '10') return;
+  throw new TintladderError('unknown-observer', {
+    path: `${path}.observer`,
+    received: observer,
+    expected: "'2' (CIE 1931) or '10' (CIE 1964)",
+  });
+}
+
 /** Daylight D65, 10 degree observer: the usual pair for paint. */
 export const D65_10: Viewing = /* @__PURE__ */ Object.freeze({ illuminant: 'D65', observer: '10' });
 /** Daylight D65, 2 degree observer. */
@@ -93,8 +120,11 @@ export const FL11_2: Viewing = /* @__PURE__ */ Object.freeze({ illuminant: 'FL11
 /**
  * A short text for a viewing condition, as the trade writes it.
  *
+ * @throws TintladderError `wrong-type`, `unknown-illuminant`, `unknown-observer`
  * @example describeViewing(D65_10) // 'D65/10°'
  */
-export function describeViewing({ illuminant, observer }: Viewing): string {
+export function describeViewing(viewing: Viewing): string {
+  assertViewing(viewing, 'viewing');
+  const { illuminant, observer } = viewing;
   return `${typeof illuminant === 'string' ? illuminant : illuminant.name}/${observer}°`;
 }

@@ -2,8 +2,8 @@ import { TintladderError } from '../core/index.js';
 import { refineBySpline, spreadLagrange } from '../numeric/internal.js';
 import { assertGrid, describeGrid, type Grid, SHORTEST_WAVELENGTH } from './grid.js';
 import { summedPower } from './illuminant.js';
-import { assertObserver, colourMatchingFunctions } from './observer.js';
-import type { Illuminant, Viewing } from './viewing.js';
+import { colourMatchingFunctions } from './observer.js';
+import { assertViewing, type Illuminant, type Viewing } from './viewing.js';
 import type { WideStep } from './wide-step.js';
 
 /** One weight for each of X, Y and Z at evenly spaced wavelengths (nm), and their sums: the white point. */
@@ -107,9 +107,10 @@ export function summationWeights(viewing: Viewing): WeightingTable {
   });
 }
 
-function kept({ illuminant, observer }: Viewing, key: string, build: () => WeightingTable): WeightingTable {
+function kept(viewing: Viewing, key: string, build: () => WeightingTable): WeightingTable {
   // Before the look-up: as part of a key, 10 would pass for '10'.
-  assertObserver(observer);
+  assertViewing(viewing, 'viewing');
+  const { illuminant, observer } = viewing;
   let tables = named;
   if (typeof illuminant === 'object' && illuminant !== null) {
     tables = own.get(illuminant) ?? new Map();

@@ -1,6 +1,6 @@
 import { TintladderError, type Warning } from '../core/index.js';
-import { assertFinite } from '../core/internal.js';
-import type { Viewing } from './viewing.js';
+import { assertXyz } from './cielab.js';
+import { assertViewing, type Viewing } from './viewing.js';
 import { whitePoint, type Xyz } from './xyz-from-spectrum.js';
 
 /** CIE whiteness and tint of a near-white. */
@@ -30,6 +30,8 @@ export interface Whiteness {
  * @see CIE 015:2018, evaluation of whiteness; ISO 11475; ASTM E313
  */
 export function whiteness(xyz: Xyz, viewing: Viewing): Whiteness {
+  assertXyz(xyz, 'xyz');
+  assertViewing(viewing, 'viewing');
   const { illuminant, observer } = viewing;
   if (illuminant !== 'C' && illuminant !== 'D50' && illuminant !== 'D65') {
     throw new TintladderError('unknown-illuminant', {
@@ -56,7 +58,6 @@ export function whiteness(xyz: Xyz, viewing: Viewing): Whiteness {
 }
 
 function chromaticity({ X, Y, Z }: Xyz, path: string): { x: number; y: number } {
-  assertFinite({ X, Y, Z }, path);
   const sum = X + Y + Z;
   if (!(sum > 0)) {
     throw new TintladderError('out-of-range', { path: `${path}.X + Y + Z`, received: sum, expected: 'a sum above 0' });

@@ -1,4 +1,4 @@
-import { gridOf, type Spectrum } from './spectrum.js';
+import { asSpectrum, gridOf, type Spectrum } from './spectrum.js';
 import type { Viewing } from './viewing.js';
 import { summationWeights, type WeightingTable, weightingTable } from './weighting.js';
 import { type SummationOptions, wideStepOf } from './wide-step.js';
@@ -22,7 +22,8 @@ export interface Xyz {
  * @see CIE 015:2018, 7.1; ASTM E308 with weights as in ASTM E2022
  */
 export function xyzFromSpectrum(spectrum: Spectrum, viewing: Viewing, options: SummationOptions = {}): Xyz {
-  return weighted(spectrum.values, 0, weightingTable(viewing, gridOf(spectrum), wideStepOf(options)));
+  const read = asSpectrum(spectrum, 'spectrum');
+  return weighted(read.values, 0, weightingTable(viewing, gridOf(read), wideStepOf(options)));
 }
 
 /** The weighted sums of one spectrum among many, unchecked: the one kernel of the single and the batch form. */

@@ -1,5 +1,5 @@
 import { TintladderError } from '../core/index.js';
-import { assertFinite } from '../core/internal.js';
+import { assertXyz } from './cielab.js';
 import { describeViewing, type Viewing } from './viewing.js';
 import type { Xyz } from './xyz-from-spectrum.js';
 
@@ -26,6 +26,7 @@ const COEFFICIENTS: Readonly<Record<string, readonly [number, number]>> = {
  * @see ASTM E313, Table 1
  */
 export function yellowness(xyz: Xyz, viewing: Viewing): number {
+  assertXyz(xyz, 'xyz');
   const { X, Y, Z } = xyz;
   const condition = describeViewing(viewing);
   if (typeof viewing.illuminant !== 'string' || !Object.hasOwn(COEFFICIENTS, condition)) {
@@ -35,7 +36,6 @@ export function yellowness(xyz: Xyz, viewing: Viewing): number {
       expected: `one of ${Object.keys(COEFFICIENTS).join(', ')}`,
     });
   }
-  assertFinite({ X, Y, Z }, 'xyz');
   if (!(Y > 0)) throw new TintladderError('out-of-range', { path: 'xyz.Y', received: Y, expected: 'a value above 0' });
   const [Cx, Cz] = COEFFICIENTS[condition];
   return (100 * (Cx * X - Cz * Z)) / Y;

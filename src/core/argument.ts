@@ -37,6 +37,12 @@ export function assertString(value: unknown, path: string): asserts value is str
   throw new TintladderError('wrong-type', { path, received: value, expected: 'a text' });
 }
 
+/** Refuses what is no function. */
+export function assertFunction(value: unknown, path: string): void {
+  if (typeof value === 'function') return;
+  throw new TintladderError('wrong-type', { path, received: value, expected: 'a function' });
+}
+
 function isNumberView(value: unknown): boolean {
   return (
     ArrayBuffer.isView(value) &&

@@ -1,10 +1,6 @@
 import { TintladderError } from './tintladder-error.js';
 
-/**
- * Refuses the first value that is not a finite number, naming its place.
- *
- * Called only after a result came out non-finite or at a boundary, so hot paths pay nothing for it.
- */
+/** Refuses the first value that is not a finite number, naming its place. */
 export function assertFinite(values: Readonly<Record<string, number>>, path: string): void {
   for (const [name, value] of Object.entries(values)) refuseNonFinite(value, `${path}.${name}`);
 }
@@ -24,7 +20,7 @@ export function refuseNonFinite(value: unknown, path: string): void {
 /** Refuses the first option that is not a positive number. */
 export function assertPositive(options: Readonly<Record<string, number>>): void {
   for (const [name, value] of Object.entries(options)) {
-    if (!(value > 0 && value < Infinity)) {
+    if (!(Number.isFinite(value) && value > 0)) {
       throw new TintladderError('invalid-option', {
         path: `options.${name}`,
         received: value,

@@ -1,6 +1,7 @@
 export {
   assertArray,
   assertFloat64Array,
+  assertFunction,
   assertNonEmptyArray,
   assertNumberList,
   assertObject,

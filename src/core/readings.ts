@@ -4,7 +4,7 @@ import { TintladderError } from './tintladder-error.js';
 export function asReadings<Colour extends object>(given: Colour | readonly Colour[], name: string): readonly Colour[] {
   const readings = Array.isArray(given) ? (given as readonly Colour[]) : [given as Colour];
   if (readings.length === 0) {
-    throw new TintladderError('empty', { path: name, received: 'an empty list', expected: 'one reading or more' });
+    throw new TintladderError('empty', { path: name, received: given, expected: 'at least one reading' });
   }
   return readings;
 }

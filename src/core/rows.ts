@@ -1,13 +1,15 @@
+import { assertFloat64Array } from './argument.js';
 import { TintladderError } from './tintladder-error.js';
 
 /**
  * The number of rows in a row-major array.
  *
- * @throws TintladderError `empty`; `not-a-multiple` if the last row is incomplete
+ * @throws TintladderError `wrong-type`; `empty`; `not-a-multiple` if the last row is incomplete
  */
 export function assertRows(values: Float64Array, stride: number, path: string): number {
+  assertFloat64Array(values, path);
   if (values.length === 0) {
-    throw new TintladderError('empty', { path: `${path}.length`, received: 0, expected: 'one row or more' });
+    throw new TintladderError('empty', { path: `${path}.length`, received: 0, expected: 'at least one row' });
   }
   if (values.length % stride !== 0) {
     throw new TintladderError('not-a-multiple', {
@@ -22,11 +24,13 @@ export function assertRows(values: Float64Array, stride: number, path: string): 
 /**
  * The caller's output array, or a new one.
  *
- * @throws TintladderError `wrong-length`
+ * @throws TintladderError `wrong-type`, `wrong-length`
  */
 export function rowsOutput(out: Float64Array | undefined, length: number): Float64Array {
-  if (out && out.length !== length) {
+  if (out === undefined) return new Float64Array(length);
+  assertFloat64Array(out, 'out');
+  if (out.length !== length) {
     throw new TintladderError('wrong-length', { path: 'out.length', received: out.length, expected: `${length}` });
   }
-  return out ?? new Float64Array(length);
+  return out;
 }

@@ -1,4 +1,5 @@
 import { TintladderError } from '../core/index.js';
+import { assertObject } from '../core/internal.js';
 
 /** Both ends of an interval, in the unit of the figure. */
 export interface Interval {
@@ -9,9 +10,11 @@ export interface Interval {
 /**
  * Refuses an interval of negative width, with an end that is no finite number, or that does not hold the value.
  *
- * @throws TintladderError `invalid-interval`
+ * @throws TintladderError `wrong-type`, `invalid-interval`
  */
-export function assertInterval(value: number, { low, high }: Interval): void {
+export function assertInterval(value: number, interval: Interval): void {
+  assertObject(interval, 'interval', 'an interval with low and high');
+  const { low, high } = interval;
   for (const [name, end] of Object.entries({ low, high })) {
     if (!Number.isFinite(end)) {
       const expected = 'a finite number';

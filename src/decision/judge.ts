@@ -16,7 +16,7 @@ import type { Outcome } from './outcome.js';
  * @returns `meets`, `fails` or `undecided`
  * @throws TintladderError `invalid-limit` for a limit without bounds, with a bound that is no finite number, or with
  * `lower` above `upper`; `invalid-interval` for one of negative width, with an end that is no finite number, or that does
- * not hold the value; `not-finite` for the value
+ * not hold the value; `not-finite` for the value; `wrong-type`
  * @example judge(0.8, { low: 0.6, high: 0.95 }, { upper: 1 }) // 'meets'
  * @example judge(0.8, { low: 0.5, high: 1.1 }, { upper: 1 }) // 'undecided'
  * @example judge(92, { low: 91, high: 93 }, { lower: 95, upper: 105 }) // 'fails'

@@ -1,4 +1,5 @@
 import { TintladderError } from '../core/index.js';
+import { assertObject } from '../core/internal.js';
 
 /** A bound on a quantity, in the unit of the quantity: from below, from above, or both. */
 export interface Limit {
@@ -9,9 +10,10 @@ export interface Limit {
 /**
  * Refuses a limit without bounds, with a bound that is no finite number, or with `lower` above `upper`.
  *
- * @throws TintladderError `invalid-limit`
+ * @throws TintladderError `wrong-type`, `invalid-limit`
  */
 export function assertLimit(limit: Limit): void {
+  assertObject(limit, 'limit', 'a limit with lower, upper or both');
   const { lower, upper } = limit;
   if (lower === undefined && upper === undefined) {
     throw new TintladderError('invalid-limit', {

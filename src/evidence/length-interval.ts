@@ -1,3 +1,5 @@
+import { TintladderError } from '../core/index.js';
+import { assertFiniteArray, assertNumberList, assertObject } from '../core/internal.js';
 import type { Interval } from '../decision/index.js';
 import { findRoot, incompleteBeta, logBeta, quadraticForm } from '../numeric/internal.js';
 
@@ -39,10 +41,13 @@ const NODES = 32;
  * of all directions counts, spread over as many directions as it seems to have (Box's degrees of freedom).
  *
  * @returns ends >= 0 that hold the length of the vector; `undefined` without scatter
+ * @throws TintladderError `wrong-type`, `wrong-length`, `not-finite`; `out-of-range` for degrees of freedom that are not above 0
  * @see Box (1954), Ann. Math. Stat. 25, 290, for the sum of unequal squares; Feldman & Cousins (1998), Phys. Rev. D 57, for
  * one-sided turning into two-sided near a bound; the blend of both is the package's own and measured by simulation
  */
-export function lengthInterval({ vector, covariance, degreesOfFreedom }: MeanDifference): Interval | undefined {
+export function lengthInterval(difference: MeanDifference): Interval | undefined {
+  assertDifference(difference);
+  const { vector, covariance, degreesOfFreedom } = difference;
   const scatter = scatterOf(covariance, degreesOfFreedom);
   if (!(scatter.total > 0)) return undefined;
   const found = Math.hypot(...vector);
@@ -64,6 +69,24 @@ export function lengthInterval({ vector, covariance, degreesOfFreedom }: MeanDif
   let beyond = length + single;
   while (tooShort(beyond) > 0) beyond += beyond - found + single;
   return { low, high: Math.max(length, findRoot(tooShort, length, beyond, tolerance)) };
+}
+
+function assertDifference(difference: MeanDifference): void {
+  assertObject(difference, 'difference', 'a vector with its covariance and degrees of freedom');
+  const { vector, covariance, degreesOfFreedom } = difference;
+  for (const [path, list, length] of [['vector', vector, 3] as const, ['covariance', covariance, 9] as const]) {
+    assertNumberList(list, path);
+    if (list.length !== length) {
+      throw new TintladderError('wrong-length', { path, received: list.length, expected: `${length} numbers` });
+    }
+    assertFiniteArray(list, path);
+  }
+  if (typeof degreesOfFreedom === 'number' && degreesOfFreedom > 0) return;
+  throw new TintladderError('out-of-range', {
+    path: 'degreesOfFreedom',
+    received: degreesOfFreedom,
+    expected: 'a number above 0',
+  });
 }
 
 interface Scatter {

@@ -71,7 +71,7 @@ describe('yellowness', () => {
 
   test.each([
     ['unknown-illuminant', 'viewing', () => yellowness(white, A_2)],
-    ['unknown-illuminant', 'viewing', () => yellowness(white, { illuminant: 'D65', observer: '5' as '2' })],
+    ['unknown-observer', 'viewing.observer', () => yellowness(white, { illuminant: 'D65', observer: '5' as '2' })],
     // The coefficients belong to CIE's D65 and not to whatever bears its name.
     [
       'unknown-illuminant',

@@ -68,15 +68,15 @@ describe('compressed size', () => {
   // The last five are what the rooms come to, rounded up: a guard against growth that nobody notices. That whole rooms can't be 6 kB is
   // told in issues/0002.
   test.each([
-    ['deltaE2000 alone', 2.6, () => compressed("export { deltaE2000 } from './src/colorimetry/index.ts'")],
-    ['the core of colorimetry without tables', 7, () => compressed(CORE, [withoutTables])],
+    ['deltaE2000 alone', 3.2, () => compressed("export { deltaE2000 } from './src/colorimetry/index.ts'")],
+    ['the core of colorimetry without tables', 7.8, () => compressed(CORE, [withoutTables])],
     [
       'any one function of colorimetry without tables',
-      7.8,
+      9.3,
       () => largest('colorimetry', Object.keys(colorimetry), withoutTables),
     ],
-    ['colorimetry with tables', 21, () => compressed(all('colorimetry'))],
-    ['colorimetry without tables', 13.5, () => compressed(all('colorimetry'), [withoutTables])],
+    ['colorimetry with tables', 22, () => compressed(all('colorimetry'))],
+    ['colorimetry without tables', 14.5, () => compressed(all('colorimetry'), [withoutTables])],
     [
       'any one function of strength without colorimetry and fits',
       10,

@@ -49,9 +49,15 @@ export function groupReadings<Measurement extends { readonly name: string }>(
   options: GroupReadingsOptions = {},
 ): GroupedReadings<Measurement> {
   assertArray(measurements, 'measurements');
+  measurements.forEach((measurement, i) => {
+    assertObject(measurement, `measurements[${i}]`, 'a measurement with its name');
+    assertString(measurement.name, `measurements[${i}].name`);
+  });
   assertString(pattern, 'pattern');
   assertOptions(options, ['words', 'sameName']);
   const { words = {}, sameName } = options;
+  assertObject(words, 'options.words', 'lists of texts by the names of placeholders');
+  for (const [name, list] of Object.entries(words)) assertArray(list, `options.words.${name}`);
   if (sameName !== undefined) assertOneOf(sameName, LEVELS, 'options.sameName');
   const placeholders = placeholdersIn(pattern, 'pattern');
   const levels = LEVELS.filter((level) => placeholders.includes(level));

@@ -1,3 +1,5 @@
+import { assertOneOf, refuseNonFinite } from '../../core/internal.js';
+
 /**
  * What can be made anew, outermost first: a grind of a mill base, a weigh-up (weighing and mixing of a reduction), a drawdown, a spot of a film.
  *
@@ -39,10 +41,13 @@ const WHOLE_NOUNS: Readonly<Record<Level, string>> = { ...UNIT_NOUNS, drawdown: 
  *
  * @param level - one of {@link LEVELS}
  * @param count - how many
+ * @throws TintladderError `invalid-option` for what is no level; `not-finite`
  * @example levelNoun('weighing', 3) // '3 weigh-ups'
  * @example levelNoun('drawdown', 1) // 'one drawdown'
  */
 export function levelNoun(level: Level, count: number): string {
+  assertOneOf(level, LEVELS, 'level');
+  refuseNonFinite(count, 'count');
   return count === 1 ? `one ${UNIT_NOUNS[level]}` : `${count} ${levelPlural(level)}`;
 }
 

@@ -1,3 +1,4 @@
+import { assertFunction } from '../../core/internal.js';
 import { isLevel } from './level.js';
 import { readRepeated } from './read-repeated.js';
 import type { Repeated } from './repeated.js';
@@ -17,6 +18,7 @@ export function mapRepeated<From, To>(
   transform: (reading: From, path: string) => To,
   path = 'readings',
 ): Repeated<To> {
+  assertFunction(transform, 'transform');
   const placed = new Map(readRepeated(given, path).readings.map(({ reading, path }) => [path, reading]));
   const map = (node: unknown, at: string): unknown => {
     if (placed.has(at)) return transform(placed.get(at) as From, at);

@@ -1,5 +1,5 @@
 import { TintladderError } from '../../core/index.js';
-import { assertObject, refuseNonFinite } from '../../core/internal.js';
+import { assertObject, assertString, refuseNonFinite } from '../../core/internal.js';
 import { BLOCKS, type Block, isBlock, isLevel, LEVELS, type Level } from './level.js';
 import type { Repeated } from './repeated.js';
 
@@ -41,6 +41,7 @@ interface RawNest<Reading> {
  * key that is none; `empty` for a level without units; `wrong-length` for labels of days or sessions that are not one a unit
  */
 export function readRepeated<Reading>(given: Repeated<Reading>, path: string): ReadRepeated<Reading> {
+  assertString(path, 'path');
   const raw = readNode<Reading>(given, path, {}, []);
   const named = new Set<Level>();
   collectLevels(raw, named);
