@@ -16,7 +16,8 @@ const ALPHA = 0.083;
  * @example
  * const spectrum = createSpectrum({ start: 400, step: 10, values: [0.1, 0.2, 0.5], scale: 'fraction' });
  * correctBandPass(spectrum).values[1] // 0.1834
- * @see Stearns & Stearns (1988), Color Res. Appl. 13, 257-259; ASTM E308
+ * @see ASTM E2729, the current source for rectifying band-pass differences; Stearns & Stearns (1988), Color Res. Appl. 13, 257-259, for the
+ * coefficients used here; ASTM E308
  */
 export function correctBandPass(spectrum: Spectrum): Spectrum {
   const { start, step, values: read } = asSpectrum(spectrum, 'spectrum');

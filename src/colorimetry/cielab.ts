@@ -46,7 +46,7 @@ function expand(f: number): number {
  * @returns L*, a*, b*
  * @throws TintladderError `not-finite` if a value is no finite number or the white has a zero
  * @example labFromXyz({ X: 19.41, Y: 28.41, Z: 11.5766 }, { X: 94.811, Y: 100, Z: 107.304 }).L // 60.2574
- * @see ISO/CIE 11664-4:2019, equations 1 to 8
+ * @see ISO/CIE 11664-4
  */
 export function labFromXyz(xyz: Xyz, white: Xyz): Lab {
   assertXyz(xyz, 'xyz');
@@ -72,7 +72,7 @@ export function labUnchecked(xyz: Xyz, white: Xyz): Lab {
  * @returns X, Y, Z on the scale of the white
  * @throws TintladderError `not-finite`
  * @example xyzFromLab({ L: 100, a: 0, b: 0 }, { X: 94.811, Y: 100, Z: 107.304 }).X // 94.811
- * @see ISO/CIE 11664-4:2019, annex on the reverse transformation
+ * @see ISO/CIE 11664-4, reverse transformation
  */
 export function xyzFromLab(lab: Lab, white: Xyz): Xyz {
   assertLab(lab, 'lab');

@@ -23,7 +23,7 @@ export interface ColourDifference {
  * @returns all parts, sample minus reference
  * @throws TintladderError `not-finite`
  * @example colourDifference({ L: 50, a: 10, b: 0 }, { L: 50, a: 0, b: 10 }).dH // 14.1421
- * @see ISO/CIE 11664-4:2019, equations 11 to 17; Sève (1991), Color Res. Appl. 16, for ΔH*ab without angles; ISO/CIE 11664-6
+ * @see ISO/CIE 11664-4; Sève (1991), Color Res. Appl. 16, for ΔH*ab without angles; ISO/CIE 11664-6
  */
 export function colourDifference(reference: Lab, sample: Lab): ColourDifference {
   const dEab = deltaEab(reference, sample);

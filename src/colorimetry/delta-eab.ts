@@ -9,7 +9,7 @@ import { assertLabs, finiteDifference } from './finite-lab.js';
  * @returns ΔE*ab >= 0, symmetric in its arguments
  * @throws TintladderError `not-finite`
  * @example deltaEab({ L: 50, a: 0, b: 0 }, { L: 53, a: 4, b: 0 }) // 5
- * @see ISO/CIE 11664-4:2019, equation 11; ASTM D2244
+ * @see ISO/CIE 11664-4; ASTM D2244
  */
 export function deltaEab(reference: Lab, sample: Lab): number {
   assertLabs(reference, sample);

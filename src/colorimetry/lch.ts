@@ -24,7 +24,7 @@ export function hueAngle(a: number, b: number): number {
  * @returns L*, C*ab, h_ab in degrees (0 for a neutral)
  * @throws TintladderError `not-finite`
  * @example lchFromLab({ L: 50, a: 0, b: -10 }) // { L: 50, C: 10, h: 270 }
- * @see ISO/CIE 11664-4:2019, equations 9 and 10
+ * @see ISO/CIE 11664-4
  */
 export function lchFromLab(lab: Lab): Lch {
   assertLab(lab, 'lab');
@@ -39,7 +39,7 @@ export function lchFromLab(lab: Lab): Lch {
  * @returns L*, a*, b*
  * @throws TintladderError `not-finite`
  * @example labFromLch({ L: 50, C: 10, h: 180 }).a // -10
- * @see ISO/CIE 11664-4:2019, equations 9 and 10
+ * @see ISO/CIE 11664-4
  */
 export function labFromLch(lch: Lch): Lab {
   assertObject(lch, 'lch', 'an object with L, C and h');

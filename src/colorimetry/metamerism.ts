@@ -24,7 +24,7 @@ export interface MetamerismOptions {
 
 /** A metamerism index with the conditions it belongs to. */
 export interface MetamerismIndex {
-  /** ΔE*ab under `test` after the correction: CIE's index. */
+  /** ΔE*ab under `test` after the correction: for a change of illuminant CIE's special index. */
   readonly index: number;
   /** The same as ΔE00. */
   readonly index2000: number;
@@ -37,7 +37,8 @@ export interface MetamerismIndex {
 }
 
 /**
- * CIE special metamerism index: how far a pair that matches under one condition comes apart under another.
+ * Metamerism index: how far a pair that matches under one condition comes apart under another. For a change of illuminant it is CIE's special
+ * index; for a change of observer it compares the two standard observers.
  *
  * @param reference - reflectance factor
  * @param sample - reflectance factor, on any grid
@@ -48,7 +49,9 @@ export interface MetamerismIndex {
  * @example
  * const grey = createSpectrum({ start: 400, step: 20, values: Array(16).fill(0.5), scale: 'fraction' });
  * metamerismIndex(grey, grey, { match: D65_10, test: A_10 }).index // 0
- * @see CIE 015:2018, special metamerism indices (change of illuminant, change of observer); DIN 6172 for the additive correction
+ * @see CIE 015:2018 and ISO 18314-4:2024, special metamerism index for a change of illuminant; a change from 2° to 10° is another comparison than
+ * CIE's index for a change of observer, which has a standard deviate observer (CIE 80-1989); the additive correction is quoted from DIN 6172,
+ * which could not be confirmed
  */
 export function metamerismIndex(reference: Spectrum, sample: Spectrum, options: MetamerismOptions): MetamerismIndex {
   assertObject(options, 'options', 'the viewings match and test');

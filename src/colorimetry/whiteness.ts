@@ -19,7 +19,8 @@ export interface Whiteness {
  * for the 10 degree observer.
  *
  * CIE defines both for D65; ASTM E313 uses the same coefficients with C and D50. They mean something only for whites that differ little
- * in colour, measured on one instrument: 40 < W < 5Y - 280 and -4 < T < 2. Outside, the figures are given with a warning.
+ * in colour, measured on one instrument: 40 < W < 5Y - 280 and -4 < T < 2 (CIE); ASTM E313 adds Y above 65 and a small chroma.
+ * Outside the limits of CIE the figures are given with a warning.
  *
  * @param xyz - tristimulus values, Y of the white = 100
  * @param viewing - what they were computed for: C, D50 or D65 with either observer

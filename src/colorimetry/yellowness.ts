@@ -14,7 +14,8 @@ const COEFFICIENTS: Readonly<Record<string, readonly [number, number]>> = {
 /**
  * Yellowness index `YI = 100 (Cx X - Cz Z) / Y`.
  *
- * For near-whites and colourless samples; of a chromatic sample it says nothing. 0 for the perfect reflecting diffuser, negative
+ * For near-whites and colourless samples whose dominant wavelength lies between 570 and 580 nm; of another hue or a chromatic sample it says
+ * nothing. 0 for the perfect reflecting diffuser, negative
  * for a bluish white.
  *
  * @param xyz - tristimulus values
@@ -23,7 +24,7 @@ const COEFFICIENTS: Readonly<Record<string, readonly [number, number]>> = {
  * @throws TintladderError `not-finite`; `out-of-range` if Y is not above 0; `unknown-illuminant` for a condition without
  * coefficients
  * @example yellowness({ X: 80, Y: 85, Z: 80 }, D65_10) // 14.26
- * @see ASTM E313, Table 1
+ * @see ASTM E313 for the coefficients and the limits of use
  */
 export function yellowness(xyz: Xyz, viewing: Viewing): number {
   assertXyz(xyz, 'xyz');

@@ -78,7 +78,7 @@ const WORST_CONDITION_WITH_WHITE = 50;
  *   values: [a + 0.1 * b, a + b, 0.2 * a + b].map((F) => reflectanceFromKOverS(F)) });
  * const colorants = [{ name: 'red', kOverS: [1, 1, 0.2] }, { name: 'blue', kOverS: [0.1, 1, 1] }];
  * resolveColorants(tint(0.2, 0.1), tint(0.2, 0.11), { colorants }).changes[1].relative // 0.100
- * @see Kubelka & Munk (1931); Duncan (1940), Proc. Phys. Soc. 52, 390-401, for the additivity of K; ISO 18314-2
+ * @see Kubelka & Munk (1931); Duncan (1940), Proc. Phys. Soc. 52, 390-401, for the additivity of K
  */
 export function resolveColorants(
   unrubbed: Spectrum | readonly Spectrum[],

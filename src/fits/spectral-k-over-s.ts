@@ -34,7 +34,7 @@ export function reflectancePerKOverS(reflectance: number): number {
  * @example
  * const flat = (R) => createSpectrum({ start: 400, step: 10, values: [R, R], scale: 'fraction' });
  * addedKOverS(flat(0.2), flat(0.5))[0] // 1.35
- * @see ISO 18314-2
+ * @see Kubelka & Munk (1931), Z. tech. Phys. 12
  */
 export function addedKOverS(tint: Spectrum, white: Spectrum): Float64Array {
   assertSameGrid(tint, white, 'white');

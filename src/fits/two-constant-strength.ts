@@ -52,7 +52,7 @@ const LAST_WAVELENGTH = 700;
  * const reductions = [0.05, 0.2].map((amount) => ({ amount, spectrum: tint(amount) }));
  * const colorant = fitColorantCoefficients({ white: flat(1), reductions });
  * twoConstantStrength(tint(0.1), tint(0.11), { colorant }).percent // 110.0
- * @see Duncan (1940), Proc. Phys. Soc. 52, 390-401; ISO 787-24 for strength at the absorption maximum
+ * @see Duncan (1940), Proc. Phys. Soc. 52, 390-401; ISO 18314-2:2023 for strength at the absorption maximum
  */
 export function twoConstantStrength(
   reference: Spectrum,

@@ -37,7 +37,7 @@ export interface FilmSpectra {
  * `reflectance-out-of-range` for a substrate outside 0 to 1
  * @example filmReflectance({ absorption: 0, scattering: 0.25, thickness: 4, substrate: 0 }) // 0.5
  * @example filmReflectance({ absorption: 0.1, scattering: 0.25, thickness: Infinity, substrate: 0.8 }) // 0.420204
- * @see Kubelka (1948), J. Opt. Soc. Am. 38, 448-457, equation for R with a substrate; ISO 18314-2
+ * @see Kubelka (1948), J. Opt. Soc. Am. 38, 448-457, equation for R with a substrate
  */
 export function filmReflectance(film: Film): number {
   assertFilm(film);

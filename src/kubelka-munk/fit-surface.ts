@@ -9,7 +9,7 @@ import { SURFACE_GEOMETRIES, type Surface, type SurfaceGeometry } from './surfac
 import { type ProfiledSurface, profileSurface } from './surface-profile.js';
 
 /** Readings from which a surface can be found: measured reflectances of opaque layers on one grid. */
-export interface SurfaceReadings {
+export interface SurfaceFitReadings {
   /** The colorant alone; the deepest one at hand */
   readonly masstone?: Spectrum | undefined;
   /** The white base; with at least two reductions in it (or one and the mass tone) it makes a ladder */
@@ -66,7 +66,7 @@ const HIGHEST = 0.1;
  * @see Saunderson (1942), J. Opt. Soc. Am. 32; Bates & Watts (1988), Nonlinear Regression Analysis, on profile bounds
  */
 export function fitSurface(
-  readings: SurfaceReadings,
+  readings: SurfaceFitReadings,
   options: { readonly geometry?: SurfaceGeometry | undefined } = {},
 ): SurfaceFit {
   assertOptions(options, ['geometry']);

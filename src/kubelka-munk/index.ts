@@ -21,7 +21,7 @@ export {
   filmCoefficientSpectraFromReflectivity,
   filmCoefficientsFromReflectivity,
 } from './film-from-reflectivity.js';
-export { fitSurface, type SurfaceFit, type SurfaceReadings } from './fit-surface.js';
+export { fitSurface, type SurfaceFit, type SurfaceFitReadings } from './fit-surface.js';
 export { type HidingFilm, type HidingOptions, type HidingThickness, hidingThickness, spreadingRate } from './hiding.js';
 export { kOverS, kOverSRows, reflectanceFromKOverS } from './kubelka-munk.js';
 export { type OpaqueReading, opaqueReading } from './opaque-reading.js';

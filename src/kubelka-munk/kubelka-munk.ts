@@ -9,7 +9,7 @@ import { TintladderError } from '../core/index.js';
  * @throws TintladderError `zero-reflectance` at 0, where K/S has no bound (and below 3e-309, where it exceeds a double);
  * `reflectance-out-of-range` below 0 or above 1; `not-finite`
  * @example kOverS(0.2) // 1.6
- * @see Kubelka & Munk (1931), Z. tech. Phys. 12; ISO 18314-2
+ * @see Kubelka & Munk (1931), Z. tech. Phys. 12; ISO 787-24 and ISO 18314-2 use it
  */
 export function kOverS(reflectance: number): number {
   const ratio = ratioOf(reflectance);
@@ -26,7 +26,7 @@ export function kOverS(reflectance: number): number {
  * @returns internal reflectance, a fraction above 0, up to 1
  * @throws TintladderError `out-of-range` for a negative K/S, `not-finite`
  * @example reflectanceFromKOverS(0.25) // 0.5
- * @see Kubelka (1948), J. Opt. Soc. Am. 38; ISO 18314-2
+ * @see Kubelka (1948), J. Opt. Soc. Am. 38
  */
 export function reflectanceFromKOverS(ratio: number): number {
   if (!Number.isFinite(ratio)) {

@@ -58,7 +58,7 @@ export interface CriteriaComparison {
  * const tint = (...values) => createSpectrum({ start: 400, step: 20, values, scale: 'percent' });
  * const reference = tint(38, 44, 50, 47, 38, 29, 22, 17, 14, 13, 14, 16, 18, 20, 24, 30);
  * compareStrengthCriteria(reference, reference, { viewing: D65_10, surface: 'none' }).shadeChange // false
- * @see ISO 18314-2; ISO 787-24; the verdict on shade is common practice, no source
+ * @see `STRENGTH_CRITERIA` for the source of each; the verdict on shade is common practice, no source
  */
 export function compareStrengthCriteria(
   reference: Repeated<Spectrum>,

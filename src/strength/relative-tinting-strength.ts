@@ -54,7 +54,7 @@ export interface StrengthOptions<Criterion extends StrengthCriterion = StrengthC
  * const film = (amount) => createSpectrum({ start: 400, step: 20, values: [1, 2, 3, 1].map((k) => tint(k * amount)), scale: 'fraction' });
  * const options = { criterion: 'absorption-maximum', viewing: D65_10, surface: 'none' };
  * relativeTintingStrength({ spot: [film(0.1), film(0.102)] }, { spot: [film(0.12), film(0.121)] }, options).claim // 'film'
- * @see ISO 18314-2; ISO 787-24; ASTM D387 and D4838; Kubelka & Munk (1931)
+ * @see `STRENGTH_CRITERIA` for the source of each criterion; ASTM D387 and D4838; Kubelka & Munk (1931)
  */
 export function relativeTintingStrength<Criterion extends StrengthCriterion>(
   reference: Repeated<Spectrum>,

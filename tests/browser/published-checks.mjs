@@ -1,7 +1,7 @@
 // The published colour differences once more, against the built package in whatever runs this: a browser or Deno.
 import { deltaE2000, deltaE2000Rows, labFromXyz, whitePoint } from 'tintladder/colorimetry';
 import { LUO_CUI_RIGG_PAIRS, LUO_CUI_RIGG_WHITE, luoCuiRiggTolerance } from '../published/luo-cui-rigg-2001.js';
-import { SHARMA_PAIRS } from '../published/sharma-2005.js';
+import { SHARMA_PAIRS } from '../quoted/sharma-2005.js';
 
 const HALF_A_UNIT = 0.5e-4;
 

@@ -10,7 +10,7 @@ const FLAT = 0.7;
  * The added K/S of trial and reference made equal at the band where the reference's is largest.
  *
  * @throws TintladderError `no-absorption` naming the band where reference or trial adds none; `no-solution`
- * @see ISO 18314-2 and ISO 787-24, evaluation at the absorption maximum
+ * @see ISO 18314-2:2023 for K/S at the absorption maximum; ISO 787-24:1985 for K/S from one reflectivity
  */
 export function solveAbsorptionMaximum(dilution: Dilution, { band = maximumOf(dilution) }: Choice = {}): Solution {
   const { bands, reference, trial } = dilution;

@@ -8,7 +8,7 @@ import type { Solution } from './solution.js';
  * The sum of the added K/S of trial and reference made equal over the readings from 400 to 700 nm.
  *
  * @throws TintladderError `no-absorption` where reference or trial adds none in all; `no-solution`
- * @see ISO 18314-2, ISO 787-24
+ * @see common practice, no source: ISO 18314-2 has the weighted sum only
  */
 export function solveKubelkaMunkSum(dilution: Dilution): Solution {
   const { first, last } = dilution.bands;
@@ -20,7 +20,7 @@ export function solveKubelkaMunkSum(dilution: Dilution): Solution {
  * `x̄ + ȳ + z̄`.
  *
  * @throws TintladderError `no-absorption` where reference or trial adds none in all; `no-solution`
- * @see ISO 18314-2, ISO 787-24: the weighted K/S sum
+ * @see ISO 18314-2:2023 for the weighted K/S sum
  */
 export function solveWeightedSum(dilution: Dilution): Solution {
   const { x, y, z } = dilution.bands;

@@ -12,7 +12,8 @@ import { TintladderError } from '../../core/index.js';
  * - `smallest-difference`: the smallest CIEDE2000 difference that any amount of the trial reaches
  *
  * @example STRENGTH_CRITERIA.length // 6
- * @see ISO 18314-2, ISO 787-24, ASTM D4838 for the criteria of the trade; the smallest difference is common practice
+ * @see ISO 787-24:1985 for K/S from one reflectivity of similar pigments; ISO 18314-2:2023 for K/S at the maximum, the weighted sum, Y and the
+ * smallest of X, Y, Z; ASTM D4838; the plain sum and the smallest difference are common practice, no source
  */
 export const STRENGTH_CRITERIA = Object.freeze([
   'absorption-maximum',

@@ -15,7 +15,7 @@ const TOO_CLOSE = 0.02;
  * The tristimulus value of the reference that is lowest relative to the white point, made equal in the trial.
  *
  * @throws TintladderError `no-absorption`, `no-solution` as {@link solveTristimulusY}
- * @see ISO 18314-2, ISO 787-24; the comparison with the white point makes X, Y and Z comparable
+ * @see ISO 18314-2:2023 for the smallest of X, Y and Z; taking them relative to the white point, which makes them comparable, is our own step
  */
 export function solveLowestTristimulus(dilution: Dilution, choice: Choice = {}): Solution {
   const { bands, measuredReference } = dilution;
@@ -42,7 +42,7 @@ export function solveLowestTristimulus(dilution: Dilution, choice: Choice = {}):
  *
  * @throws TintladderError `no-absorption` if the reference is no darker than the white base; `no-solution` if no amount
  * of the trial is as dark
- * @see ISO 18314-2, ISO 787-24
+ * @see ISO 18314-2:2023 for tristimulus value Y and for the smallest of the three
  */
 export function solveTristimulusY(dilution: Dilution, { near }: Choice = {}): Solution {
   return solveTristimulus(dilution, 'Y', near);
