@@ -5,6 +5,8 @@ import type { Interval } from './interval.js';
 export interface Estimate {
   readonly value: number;
   readonly interval?: Interval;
+  /** One that holds together with those of all other figures compared; where it is there, decisions rest on it. */
+  readonly joint?: Interval;
 }
 
 /** An interval in words, since a dash between signed numbers is misread. */
@@ -29,9 +31,10 @@ export function formatEstimate({ value, interval }: Estimate, decimals: number, 
   return interval ? `${text} (${between(interval, decimals)})` : text;
 }
 
-/** A figure as a sentence quotes it: `112.3 % (95 % interval 111.0 to 113.6)`. */
-export function quoteEstimate({ value, interval }: Estimate, unit: string, like = value): string {
+/** A figure as a sentence quotes it: `112.3 % (95 % interval 111.0 to 113.6)`, with its joint interval where it has one. */
+export function quoteEstimate({ value, interval, joint }: Estimate, unit: string, like = value): string {
   const decimals = decimalsFor(unit, like);
   const text = withUnit(formatFixed(value, decimals), unit);
+  if (joint) return `${text} (joint interval ${formatInterval(joint, decimals)})`;
   return interval ? `${text} (95\u00a0% interval ${formatInterval(interval, decimals)})` : text;
 }

@@ -79,7 +79,7 @@ function refuseDoubleClaims(measurements: readonly Measurement[], claims: readon
 function refuseUntold(placed: readonly { readonly rule: number; readonly reading: AssignedReading }[]): void {
   const taken = new Map<string, AssignedReading>();
   for (const { rule, reading } of placed) {
-    const { name, spectrum: _, line: __, ...place } = reading;
+    const { reading: _, ...place } = reading;
     const key = JSON.stringify(Object.entries(place).sort(([a], [b]) => (a < b ? -1 : 1)));
     const other = taken.get(key);
     if (!other) {
@@ -88,7 +88,7 @@ function refuseUntold(placed: readonly { readonly rule: number; readonly reading
     }
     throw new TintladderError('repetition-unstated', {
       path: `readings[${rule}]`,
-      received: [other, reading].map(placeText),
+      received: [other, reading].map((one) => placeText(one.reading)),
       expected: 'what was made anew between these readings',
       hint: "Name it in the pattern ({weighing}, {drawdown} or {spot}), or say what several readings are: repeated: 'spot'.",
     });
@@ -96,17 +96,16 @@ function refuseUntold(placed: readonly { readonly rule: number; readonly reading
 }
 
 function assigned(measurement: Measurement, place: ReadingPlace): AssignedReading {
-  const { name, spectrum, line } = measurement;
-  if (!spectrum) {
+  if (!measurement.spectrum) {
     throw new TintladderError('kinds-mixed', {
-      path: `spectrum of measurement ${JSON.stringify(name)}`,
-      received: spectrum,
+      path: `spectrum of measurement ${JSON.stringify(measurement.name)}`,
+      received: measurement.spectrum,
       expected: 'a reflectance spectrum',
       hint: 'A study is evaluated from spectra; compare Lab readings with relativeTintingStrengthFromLab and assessRubOut.',
     });
   }
   const { role = 'tint', area = 'unrubbed', storage = 'fresh', paint = '', ...rest } = place;
-  return { ...rest, name, spectrum, ...(line !== undefined && { line }), role, area, storage, paint };
+  return { ...rest, reading: measurement, role, area, storage, paint };
 }
 
 function unknownSample(path: string, received: unknown, measurements: readonly Measurement[]): TintladderError {

@@ -1,4 +1,4 @@
-import type { Spectrum } from '../colorimetry/index.js';
+import type { Measurement } from '../exchange/index.js';
 import type { SeriesPlace } from './series-kinds.js';
 import type { ReadingPlace, UnitLabels } from './study.js';
 
@@ -7,15 +7,13 @@ export interface AssignedReading
   extends Required<Pick<ReadingPlace, 'role' | 'area' | 'storage'>>,
     SeriesPlace,
     UnitLabels {
-  readonly name: string;
-  readonly spectrum: Spectrum;
-  /** Line of the file at which it starts. */
-  readonly line?: number;
+  /** As it was read, its conditions included. */
+  readonly reading: Measurement;
   readonly package?: string;
   readonly paint: string;
 }
 
 /** A reading as a fault names it, with its line where two may have one name. */
-export function placeText({ name, line }: Pick<AssignedReading, 'name' | 'line'>): string {
+export function placeText({ name, line }: Pick<Measurement, 'name' | 'line'>): string {
   return line === undefined ? name : `${name} (line ${line})`;
 }

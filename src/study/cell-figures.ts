@@ -1,3 +1,5 @@
+import type { Interval } from '../decision/index.js';
+import type { LevelScatter } from '../evidence/index.js';
 import type { RubOutResult } from '../rubout/index.js';
 import { unitOfSupplied } from './check-study.js';
 import { conversionFactor } from './convert-unit.js';
@@ -25,25 +27,34 @@ export function computedFigure(
  * The figures of one package in one paint that criteria may judge: each with its interval and the scatter of one reading.
  *
  * The reference's own strength is 100 % by definition, so it is exact.
+ *
+ * @param scatter - of the units that were made anew, % of strength
  */
-export function cellFigures({ strength, rubOut, storage }: CellFindings, isReference: boolean): Figure[] {
+export function cellFigures(
+  { strength, rubOut, storage }: CellFindings,
+  isReference: boolean,
+  scatter: LevelScatter | undefined,
+): Figure[] {
   const figures: Figure[] = [];
   if (isReference) {
     figures.push(computedFigure('strength', { value: 100, exact: true, method: 'the reference, by definition' }));
     figures.push(computedFigure('residual', { value: 0, exact: true, method: 'the reference, by definition' }));
   }
   if (strength) {
-    figures.push(strengthFigure('strength', strength));
+    figures.push(strengthFigure('strength', strength, scatter));
     figures.push(
       computedFigure('residual', {
         value: strength.residual.dE2000,
-        interval: strength.residualInterval,
+        ...(strength.residualInterval && {
+          interval: strength.residualInterval,
+          uncertainty: uncertaintyOf(strength.residualInterval),
+        }),
         method: `CIEDE2000 at equal strength (${strength.criterion})`,
       }),
     );
   }
   if (rubOut) figures.push(rubOutFigure('rub-out', rubOut));
-  if (storage?.strength) figures.push(strengthFigure('strength-after-storage', storage.strength));
+  if (storage?.strength) figures.push(strengthFigure('strength-after-storage', storage.strength, scatter));
   if (storage?.rubOut) figures.push(rubOutFigure('rub-out-after-storage', storage.rubOut));
   return figures;
 }
@@ -59,28 +70,51 @@ export function suppliedFigures(study: Study, { supplied = [] }: StudyPackage, p
       const method = unit === stated ? 'supplied' : `supplied as ${given} ${stated}`;
       if (uncertainty === undefined) return { quantity, value, unit, exact: true, method };
       const reach = uncertainty * factor;
-      return { quantity, value, unit, interval: { low: value - reach, high: value + reach }, exact: false, method };
+      const interval = { low: value - reach, high: value + reach };
+      return { quantity, value, unit, interval, uncertainty: uncertaintyOf(interval), exact: false, method };
     });
 }
 
+/**
+ * A film's strength is shown with its interval, but says nothing of the package until what it lacks is made anew; a study that claims no more
+ * than films judges it.
+ */
 function strengthFigure(
   quantity: 'strength' | 'strength-after-storage',
-  { percent, interval, criterion, repetition }: StrengthSummary,
+  strength: StrengthSummary,
+  scatter: LevelScatter | undefined,
 ): Figure {
+  const { percent, interval, joint, standardDeviation, degreesOfFreedom, criterion, claim, shortfall, basis } =
+    strength;
   return computedFigure(quantity, {
     value: percent,
-    interval,
-    standardDeviation:
-      interval && interval.standardDeviation / Math.sqrt(1 / repetition.reference.count + 1 / repetition.trial.count),
-    method: `${criterion}, ${interval ? `interval from ${interval.basis}` : 'no interval: one reading a side'}`,
+    ...(interval && { interval }),
+    ...(joint && { joint }),
+    ...(standardDeviation !== undefined && {
+      uncertainty: { standardDeviation, ...(degreesOfFreedom !== undefined && { degreesOfFreedom }) },
+    }),
+    ratio: true,
+    claim,
+    ...(shortfall && { remedy: shortfall.remedy }),
+    ...(scatter && {
+      scatter: { standardDeviation: (percent * scatter.standardDeviation) / 100, of: scatter.level },
+    }),
+    method: `${criterion}, ${interval ? `scatter ${basis}` : 'no interval: nothing was made anew'}`,
   });
 }
 
 function rubOutFigure(quantity: 'rub-out' | 'rub-out-after-storage', rubOut: RubOutResult): Figure {
   return computedFigure(quantity, {
     value: rubOut.difference.dEab,
-    interval: rubOut.interval?.dEab,
-    standardDeviation: rubOut.readingDeviation,
+    ...(rubOut.interval && { interval: rubOut.interval.dEab, uncertainty: uncertaintyOf(rubOut.interval.dEab) }),
+    ...(rubOut.readingDeviation !== undefined && { scatter: { standardDeviation: rubOut.readingDeviation } }),
     method: 'ΔE*ab of the rubbed against the unrubbed area',
   });
+}
+
+/** Half-widths of 95 % intervals in standard deviations: for what is no mean of its own, such as a length. */
+const HALF_WIDTH = 1.96;
+
+function uncertaintyOf({ low, high }: Interval): { readonly standardDeviation: number } {
+  return { standardDeviation: (high - low) / (2 * HALF_WIDTH) };
 }

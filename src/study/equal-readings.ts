@@ -1,4 +1,5 @@
 import { TintladderError, type Warning } from '../core/index.js';
+import type { Measurement } from '../exchange/index.js';
 import { type AssignedReading, placeText } from './assigned-reading.js';
 
 /**
@@ -10,8 +11,8 @@ import { type AssignedReading, placeText } from './assigned-reading.js';
  * @throws TintladderError `reading-repeated` with the lines of both
  */
 export function noteEqualReadings(readings: readonly AssignedReading[]): Warning[] {
-  const first = new Map<string, AssignedReading>();
-  return readings.flatMap((reading): Warning[] => {
+  const first = new Map<string, Measurement>();
+  return readings.flatMap(({ reading }): Warning[] => {
     const key = valuesOf(reading);
     const other = first.get(key);
     if (!other) {
@@ -31,6 +32,8 @@ export function noteEqualReadings(readings: readonly AssignedReading[]): Warning
   });
 }
 
-function valuesOf({ spectrum }: AssignedReading): string {
-  return `${spectrum.start} ${spectrum.step} ${Array.from(spectrum.values).join(' ')}`;
+function valuesOf({ spectrum, lab, xyz }: Measurement): string {
+  return spectrum
+    ? `${spectrum.start} ${spectrum.step} ${Array.from(spectrum.values).join(' ')}`
+    : JSON.stringify([lab, xyz]);
 }

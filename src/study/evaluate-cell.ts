@@ -1,130 +1,157 @@
-import { labFromSpectrum, meanSpectrum, type Spectrum } from '../colorimetry/index.js';
-import { assessRubOut } from '../rubout/index.js';
-import { spotsOf } from '../rubout/internal.js';
-import {
-  compareStrengthCriteria,
-  relativeTintingStrength,
-  type StrengthOptions,
-  type StrengthResult,
-} from '../strength/index.js';
+import { labFromSpectrum, type Spectrum } from '../colorimetry/index.js';
+import type { Interval } from '../decision/index.js';
+import { type LevelScatter, mapRepeated, type Repeated } from '../evidence/index.js';
+import type { Measurement } from '../exchange/index.js';
+import { assessRubOut, type RubOutResult } from '../rubout/index.js';
+import { compareStrengthCriteria, type StrengthResult } from '../strength/index.js';
 import { cellFigures, suppliedFigures } from './cell-figures.js';
 import { judgeFigures, outcomeOf } from './judge-figures.js';
+import { meanOfUnits, readingsOf, topUnitsOf } from './nest-assigned.js';
 import { residualInterval } from './residual-interval.js';
-import type { Cell, StorageResult } from './result.js';
-import type { CellReadings } from './select-readings.js';
+import type { Cell, StorageResult, StrengthSummary } from './result.js';
+import type { CellReadings, RubbedDrawdowns } from './select-readings.js';
+import { spectralBasis } from './strength-basis.js';
+import type { StrengthComparison } from './strength-evidence.js';
 import type { Study, StudyPackage, StudyPaint } from './study.js';
 
 /** What one package in one paint is evaluated from. */
 export interface CellInput {
   readonly item: StudyPackage;
   readonly paint: StudyPaint;
-  readonly own: CellReadings;
-  readonly reference: CellReadings;
-  readonly white: readonly Spectrum[];
+  readonly own: CellReadings & { readonly unrubbed: Repeated<Measurement> };
+  readonly reference: Repeated<Measurement>;
+  readonly white: Repeated<Measurement> | undefined;
+  /** Against the reference package, as all packages were compared. */
+  readonly comparison: StrengthComparison | undefined;
+  /** Of the units that were made anew in this paint. */
+  readonly scatter: LevelScatter | undefined;
+  /** The stored readings against the fresh ones. */
+  readonly storage: StrengthComparison | undefined;
 }
 
+type Nest = Repeated<Measurement>;
+
 /** Everything that can be said of one package in one paint. */
-export function evaluateCell(study: Study, { item, paint, own, reference, white }: CellInput): Cell {
-  const { viewing, surface, repeatability, strengthCriterion: criterion } = study;
+export function evaluateCell(study: Study, input: CellInput): Cell {
+  const { item, paint, own, white, comparison } = input;
+  const { viewing } = study;
+  const surface = study.surface ?? 'none';
   const isReference = item.id === study.reference;
-  const options: StrengthOptions = {
-    criterion,
-    viewing,
-    surface: surface ?? 'none',
-    white: white.length > 0 ? spotsOf(white) : undefined,
-    repeatability: repeatability?.strength,
+  const { colourOf, mean, strength } = spectralBasis(study);
+  const meanOf = (nest: Nest) => meanOfUnits(mapRepeated(nest, colourOf), mean);
+  const means = {
+    reference: meanOf(input.reference),
+    unrubbed: meanOf(own.unrubbed),
+    rubbed: own.rubOut && meanOf(own.rubOut.rubbed),
+    white: white && meanOf(white),
   };
-  const means = meansOf(own, reference, white);
-  const found = isReference
+  const found = isReference ? undefined : strength(means.reference, means.unrubbed, means.white);
+  const compared = isReference
     ? undefined
-    : relativeTintingStrength(spotsOf(reference.unrubbed), spotsOf(own.unrubbed), options);
-  // the other criteria are there to be seen side by side; their intervals would cost most of the time and tell nothing new
-  const compared = isReference ? undefined : compareStrengthCriteria(means.reference, means.unrubbed, options);
-  const rubOut = rubOutOf(study, own.unrubbed, own.rubbed, white);
-  const storage = storageOf(study, own, options, white);
-  const matched = found?.matched;
+    : compareStrengthCriteria(means.reference, means.unrubbed, { viewing, surface, white: means.white });
+  const units = (nest: Nest) => topUnitsOf(nest).map(meanOf);
+  const residual =
+    found && residualInterval(units(input.reference), units(own.unrubbed), means.white, spectralBasis(study), viewing);
+  const summary = found && summaryOf(found, comparison);
   const findings = {
-    strength: found && {
-      ...withoutSpectrum(found),
-      residualInterval: residualInterval(reference.unrubbed, own.unrubbed, options),
-    },
-    rubOut,
-    storage,
+    ...(summary && { strength: { ...summary, ...(residual && { residualInterval: residual }) } }),
+    ...rubOutOf(study, own.rubOut, white),
+    ...storageOf(study, input, meanOf),
   };
-  const figures = [...cellFigures(findings, isReference), ...suppliedFigures(study, item, paint.id)];
-  const judgements = judgeFigures(figures, study.criteria, item.id, paint.id);
+  const figures = [...cellFigures(findings, isReference, input.scatter), ...suppliedFigures(study, item, paint.id)];
+  const judgements = judgeFigures(figures, study, item.id, paint.id);
   const lab = (spectrum: Spectrum) => labFromSpectrum(spectrum, viewing);
-  const plain = (spectrum: Spectrum | undefined) => spectrum && Array.from(spectrum.values);
+  const plain = (spectrum: Spectrum) => Array.from(spectrum.values);
+  const matched = found?.matched;
   return {
     package: item.id,
     paint: paint.id,
-    replicates: { unrubbed: own.unrubbed.length, rubbed: own.rubbed.length },
+    replicates: { unrubbed: readingsOf(own.unrubbed).length, rubbed: readingsOf(own.rubOut?.rubbed).length },
     ...findings,
-    strengthByCriterion:
-      compared && Object.fromEntries(compared.results.map((result) => [result.criterion, result.percent])),
-    shadeChange: compared?.shadeChange,
+    ...(compared && {
+      strengthByCriterion: Object.fromEntries(compared.results.map((result) => [result.criterion, result.percent])),
+      shadeChange: compared.shadeChange,
+    }),
     figures,
     judgements,
     outcome: outcomeOf(judgements),
     colours: {
       reference: lab(means.reference),
       unrubbed: lab(means.unrubbed),
-      rubbed: means.rubbed && lab(means.rubbed),
-      matched: matched && lab(matched),
+      ...(means.rubbed && { rubbed: lab(means.rubbed) }),
+      ...(matched && { matched: lab(matched) }),
     },
     spectra: {
       grid: { start: means.unrubbed.start, step: means.unrubbed.step, count: means.unrubbed.values.length },
-      reference: Array.from(means.reference.values),
-      unrubbed: Array.from(means.unrubbed.values),
-      rubbed: plain(means.rubbed),
-      matched: plain(matched),
-      white: plain(means.white),
+      reference: plain(means.reference),
+      unrubbed: plain(means.unrubbed),
+      ...(means.rubbed && { rubbed: plain(means.rubbed) }),
+      ...(matched && { matched: plain(matched) }),
+      ...(means.white && { white: plain(means.white) }),
     },
   };
 }
 
-function meansOf(own: CellReadings, reference: CellReadings, white: readonly Spectrum[]) {
-  return {
-    reference: meanSpectrum(reference.unrubbed),
-    unrubbed: meanSpectrum(own.unrubbed),
-    rubbed: own.rubbed.length > 0 ? meanSpectrum(own.rubbed) : undefined,
-    white: white.length > 0 ? meanSpectrum(white) : undefined,
-  };
-}
-
+/** Of the readings with their conditions: an area read specular excluded is no match for one read included. */
 function rubOutOf(
   study: Study,
-  unrubbed: readonly Spectrum[],
-  rubbed: readonly Spectrum[],
-  white: readonly Spectrum[],
-) {
-  if (unrubbed.length === 0 || rubbed.length === 0) return undefined;
-  const { viewing, surface = 'none', repeatability, criteria, tint = 'single-pigment' } = study;
-  const spots = (readings: readonly Spectrum[]) => ({ spot: readings });
-  return assessRubOut(spots(unrubbed), spots(rubbed), {
+  areas: RubbedDrawdowns | undefined,
+  white: Nest | undefined,
+): { readonly rubOut?: RubOutResult } {
+  if (areas === undefined) return {};
+  const { viewing, precision, criteria, tint = 'single-pigment' } = study;
+  const limit = criteria.find(({ quantity }) => quantity === 'rub-out')?.upper;
+  const { drawdown, spot, degreesOfFreedom } = precision?.rubOut ?? {};
+  const rubOut = assessRubOut(areas.unrubbed, areas.rubbed, {
     viewing,
-    surface,
-    white: white.length > 0 ? spots(white) : undefined,
-    precision: repeatability?.colour === undefined ? undefined : { spot: repeatability.colour },
+    surface: study.surface ?? 'none',
     tint,
-    limit: criteria.find(({ quantity }) => quantity === 'rub-out')?.upper,
+    ...(white && { white }),
+    ...(spot !== undefined && { precision: { spot, drawdown, degreesOfFreedom } }),
+    ...(limit !== undefined && { limit }),
   });
+  return { rubOut };
 }
 
 function storageOf(
   study: Study,
-  own: CellReadings,
-  options: StrengthOptions,
-  white: readonly Spectrum[],
-): StorageResult | undefined {
-  if (own.storedUnrubbed.length === 0) return undefined;
-  const strength = withoutSpectrum(
-    relativeTintingStrength(spotsOf(own.unrubbed), spotsOf(own.storedUnrubbed), options),
-  );
-  return { strength, rubOut: rubOutOf(study, own.storedUnrubbed, own.storedRubbed, white) };
+  { own, white, storage }: CellInput,
+  meanOf: (nest: Nest) => Spectrum,
+): { readonly storage?: StorageResult } {
+  if (own.storedUnrubbed === undefined) return {};
+  const found = spectralBasis(study).strength(meanOf(own.unrubbed), meanOf(own.storedUnrubbed), white && meanOf(white));
+  return {
+    storage: {
+      strength: summaryOf(found, storage && around(found.percent, storage)),
+      ...rubOutOf(study, own.storedRubOut, white),
+    },
+  };
 }
 
-/** The cell holds its spectra as plain numbers; a typed array has no JSON of its own. */
-function withoutSpectrum({ matched: _, ...rest }: StrengthResult): Omit<StrengthResult, 'matched'> {
-  return rest;
+/**
+ * The strength of the means with what the comparison of all packages says of it, in the place of what the means alone could. The cell holds its
+ * spectra as plain numbers; a typed array has no JSON of its own.
+ */
+function summaryOf(
+  { matched: _, ...found }: StrengthResult,
+  comparison: StrengthComparison | undefined,
+): StrengthSummary {
+  if (!comparison) return found;
+  const { interval: _interval, ...rest } = found;
+  const { trial: _trial, reference: _reference, ...compared } = comparison;
+  return { ...rest, ...compared };
+}
+
+/** A comparison that was made against another reference, around the strength that the two sides show between themselves. */
+function around(percent: number, comparison: StrengthComparison): StrengthComparison {
+  const ratio = percent / comparison.percent;
+  const scaled = ({ low, high }: Interval): Interval => ({ low: low * ratio, high: high * ratio });
+  const { interval, joint, standardDeviation } = comparison;
+  return {
+    ...comparison,
+    percent,
+    ...(interval && { interval: scaled(interval) }),
+    ...(joint && { joint: scaled(joint) }),
+    ...(standardDeviation !== undefined && { standardDeviation: standardDeviation * ratio }),
+  };
 }

@@ -1,19 +1,20 @@
-import { meanSpectrum } from '../colorimetry/index.js';
 import { TintladderError } from '../core/index.js';
-import { spotsOf } from '../rubout/internal.js';
-import { relativeTintingStrength, type StrengthOptions } from '../strength/index.js';
+import { mapRepeated, type Repeated } from '../evidence/index.js';
+import type { Measurement } from '../exchange/index.js';
 import type { Figure } from './figure.js';
 import { judgeFigures, outcomeOf } from './judge-figures.js';
+import { meanOfUnits, nestAssigned, topUnitsOf } from './nest-assigned.js';
 import { freshTintsOf, type ReadingGroups, whitesOf } from './reading-groups.js';
 import type { Cell } from './result.js';
 import { selectReadings } from './select-readings.js';
 import type { Series, SeriesCurve } from './series.js';
 import type { SeriesKind, SeriesPoint } from './series-kind.js';
 import { SERIES_FIELDS, SERIES_KINDS, type SeriesField, type SeriesFit } from './series-kinds.js';
+import { spectralBasis } from './strength-basis.js';
 import type { Study, StudyPackage } from './study.js';
 
 /**
- * The series of a study: strength of every single reading over each quantity that was varied, for each package and paint that
+ * The series of a study: strength of every unit that was made anew over each quantity that was varied, for each package and paint that
  * was read at several values of it. Kinds of which the study holds nothing are left out.
  */
 export async function evaluateSeries(study: Study, groups: ReadingGroups): Promise<Series[]> {
@@ -77,28 +78,26 @@ async function attempt(
   }
 }
 
-/** Strength of each reading, in the order of the axis. */
+/** Strength of each unit that was made anew, in the order of the axis: below such a unit repeats only average. */
 function pointsOf(study: Study, groups: ReadingGroups, item: StudyPackage, paint: string, field: SeriesField) {
   const kind: SeriesKind = SERIES_KINDS[field];
   const base = kind.against === 'itself' ? item : study.packages.find(({ id }) => id === study.reference);
   const own = freshTintsOf(groups, item.id, paint);
-  const values = own.flatMap((reading) => reading[field] ?? []);
-  if (!base || values.length === 0) return [];
+  const values = own.flatMap((reading) => reading[field] ?? kind.unstated ?? []);
+  if (!base || own.every((reading) => reading[field] === undefined)) return [];
   const full = selectReadings(groups, base, paint).unrubbed;
-  if (full.length === 0) return [];
+  if (full === undefined) return [];
+  const { colourOf, mean, strength } = spectralBasis(study);
+  const meanOf = (nest: Repeated<Measurement>) => meanOfUnits(mapRepeated(nest, colourOf), mean);
   const white = whitesOf(groups, paint);
-  const options: StrengthOptions = {
-    criterion: study.strengthCriterion,
-    viewing: study.viewing,
-    surface: study.surface ?? 'none',
-    white: white.length > 0 ? spotsOf(white) : undefined,
-  };
-  const against = meanSpectrum(full);
-  return own
-    .flatMap(({ spectrum, [field]: at = kind.unstated }): SeriesPoint[] =>
-      at === undefined ? [] : [{ at, value: relativeTintingStrength(against, spectrum, options).percent }],
-    )
-    .sort((a, b) => a.at - b.at);
+  const [against, meanWhite] = [meanOf(full), white && meanOf(white)];
+  return [...new Set(values)]
+    .sort((a, b) => a - b)
+    .flatMap((at): SeriesPoint[] => {
+      const there = nestAssigned(own.filter(({ [field]: value = kind.unstated }) => value === at));
+      const units = there ? topUnitsOf(there) : [];
+      return units.map((unit) => ({ at, value: strength(against, meanOf(unit), meanWhite).percent }));
+    });
 }
 
 /** A cell with the figures that its curves give, judged like the others. */
@@ -109,6 +108,6 @@ export function withSeriesFigures(study: Study, cell: Cell, series: readonly Ser
       .flatMap(({ figures }) => figures),
   );
   if (added.length === 0) return cell;
-  const judgements = [...cell.judgements, ...judgeFigures(added, study.criteria, cell.package, cell.paint)];
+  const judgements = [...cell.judgements, ...judgeFigures(added, study, cell.package, cell.paint)];
   return { ...cell, figures: [...cell.figures, ...added], judgements, outcome: outcomeOf(judgements) };
 }

@@ -1,17 +1,18 @@
-import { gridOf } from '../colorimetry/index.js';
 import { TintladderError, type Warning } from '../core/index.js';
 import { worstOutcome } from '../decision/index.js';
 import type { Measurement } from '../exchange/index.js';
 import { assignReadings } from './assign-readings.js';
+import { bestPackages } from './best-packages.js';
 import { evaluateCell } from './evaluate-cell.js';
 import { evaluateSeries, withSeriesFigures } from './evaluate-series.js';
+import { gatherEvidence, type JudgedReadings } from './gather-evidence.js';
 import { methodStatements } from './method-statements.js';
 import { quantityName } from './quantities.js';
 import { type Contender, rankPackages } from './rank-packages.js';
 import { groupReadings, type ReadingGroups, tintsOf, whitesOf } from './reading-groups.js';
 import { recommend } from './recommend.js';
 import type { Cell, StudyResult } from './result.js';
-import { assertReferenceRead, judgedAt, selectReadings } from './select-readings.js';
+import { assertReferenceRead, judgedAt } from './select-readings.js';
 import type { Series } from './series.js';
 import type { Study, StudyPackage } from './study.js';
 import { summarisePackages } from './summarise-packages.js';
@@ -33,14 +34,16 @@ export async function evaluateStudy(study: Study, measurements: readonly Measure
   const groups = groupReadings(readings);
   assertReferenceRead(study, groups);
   const series = await evaluateSeries(study, groups);
-  const cells = study.packages.flatMap((item) => cellsOf(study, item, groups, series));
+  const { evidence, judged } = gatherEvidence(study, groups);
+  const cells = judged.map((one) => cellOf(study, one, series));
   const contenders = summarisePackages(study, cells, (item) => judgedTime(study, item, groups));
   assertMeasured(study, contenders);
-  const ranking = rankPackages(study, contenders);
-  const recommendation = recommend(study, ranking, contenders, cells);
+  const order = rankPackages(study, contenders);
+  const ranking = { ...order, notProvenWorse: bestPackages(study, order.meeting, contenders, evidence) };
+  const recommendation = recommend(study, ranking, contenders, cells, evidence);
   return {
     title: study.title,
-    note: study.note,
+    ...(study.note !== undefined && { note: study.note }),
     outcome: worstOutcome(contenders.map(({ result }) => result.outcome)),
     recommendation,
     ranking,
@@ -48,13 +51,14 @@ export async function evaluateStudy(study: Study, measurements: readonly Measure
     paints: study.paints,
     packages: contenders.map(({ result }) => result),
     cells,
+    evidence,
     series,
     method: {
       viewing: study.viewing,
-      surface: study.surface,
+      ...(study.surface && { surface: study.surface }),
       strengthCriterion: study.strengthCriterion,
-      whiteSubtracted: study.paints.every(({ id }) => whitesOf(groups, id).length > 0),
-      grid: gridOf(readings[0].spectrum),
+      whiteSubtracted: study.paints.every(({ id }) => whitesOf(groups, id) !== undefined),
+      grid: cells[0].spectra.grid,
       statements: methodStatements(study),
     },
     unusedReadings: unused,
@@ -62,6 +66,7 @@ export async function evaluateStudy(study: Study, measurements: readonly Measure
       ...unusedWarning(unused),
       ...warnings,
       ...cellWarnings(cells),
+      ...evidence.paints.flatMap((paint) => paint.warnings),
       ...seriesWarnings(series),
       ...missingCells(study, cells),
       ...missingWarnings(study, contenders),
@@ -69,20 +74,14 @@ export async function evaluateStudy(study: Study, measurements: readonly Measure
   };
 }
 
-function cellsOf(study: Study, item: StudyPackage, groups: ReadingGroups, series: readonly Series[]): Cell[] {
-  const reference = study.packages.find(({ id }) => id === study.reference) ?? item;
-  return study.paints.flatMap((paint) => {
-    const own = selectReadings(groups, item, paint.id);
-    if (own.unrubbed.length === 0) return [];
-    const cell = evaluateCell(study, {
-      item,
-      paint,
-      own,
-      reference: selectReadings(groups, reference, paint.id),
-      white: whitesOf(groups, paint.id),
-    });
-    return [withSeriesFigures(study, cell, series)];
-  });
+function cellOf(
+  study: Study,
+  { package: id, paint: at, ...readings }: JudgedReadings,
+  series: readonly Series[],
+): Cell {
+  const item = study.packages.find((one) => one.id === id) ?? study.packages[0];
+  const paint = study.paints.find((one) => one.id === at) ?? study.paints[0];
+  return withSeriesFigures(study, evaluateCell(study, { item, paint, ...readings }), series);
 }
 
 function judgedTime({ paints }: Study, item: StudyPackage, groups: ReadingGroups): number | undefined {

@@ -19,6 +19,13 @@ export type {
 export type { Series, SeriesCurve } from './series.js';
 export type { SeriesPoint } from './series-kind.js';
 export type { SeriesField, SeriesFit, SeriesId, SeriesPlace } from './series-kinds.js';
+export {
+  COMPARISON_FINDINGS,
+  type ComparisonFinding,
+  type PaintEvidence,
+  type StrengthComparison,
+  type StudyEvidence,
+} from './strength-evidence.js';
 export type {
   AcceptanceCriterion,
   ReadingPlace,
@@ -27,6 +34,7 @@ export type {
   Study,
   StudyPackage,
   StudyPaint,
+  StudyPrecision,
   StudyWords,
   SuppliedFigure,
   UnitLabels,

@@ -15,12 +15,18 @@ import { studySchema } from './study-schema.js';
  * @example parseStudy({ title: '' }) // throws study-invalid
  */
 export function parseStudy(data: unknown): Study {
+  if (typeof data === 'object' && data !== null && 'repeatability' in data) {
+    throw studyFault('repeatability', data.repeatability, "'precision' in its place", PRECISION_HINT);
+  }
   const parsed = studySchema.safeParse(data);
   if (!parsed.success) throw faultOf(parsed.error.issues[0], data);
   const study: Study = parsed.data;
   checkStudy(study);
   return study;
 }
+
+const PRECISION_HINT =
+  'One figure does not say whether spots, drawdowns or weigh-ups scatter so: give a standard deviation for each, with its degrees of freedom.';
 
 /** One zod issue as a fault: the deepest alternative of a union, since it is the one that came nearest. */
 function faultOf(issue: z.core.$ZodIssue, data: unknown): TintladderError {

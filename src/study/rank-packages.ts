@@ -30,13 +30,8 @@ export function worstFigure(
   );
 }
 
-/**
- * Orders the packages without weights: those that meet every criterion by the quantity the study names, and the set that no
- * other package beats in every respect.
- *
- * @see the second is the Pareto set over the ranking quantity and every quantity with a one-sided limit
- */
-export function rankPackages(study: Study, contenders: readonly Contender[]): Ranking {
+/** Orders the packages without weights, by the quantity that the study names: those that meet every criterion, the undecided, the failing. */
+export function rankPackages(study: Study, contenders: readonly Contender[]): Omit<Ranking, 'notProvenWorse'> {
   const { quantity, best } = study.rankBy;
   const sign = best === 'highest' ? -1 : 1;
   const value = ({ result }: Contender) => sign * (result.rankValue ?? -sign * Infinity);
@@ -49,31 +44,5 @@ export function rankPackages(study: Study, contenders: readonly Contender[]): Ra
     meeting: withOutcome('meets'),
     undecided: withOutcome('undecided'),
     failing: withOutcome('fails'),
-    unbeaten: unbeaten(study, ordered),
   };
-}
-
-function unbeaten(study: Study, contenders: readonly Contender[]): string[] {
-  const respects = respectsOf(study);
-  const scores = contenders.map(({ figures }) =>
-    respects.map(([quantity, best]) => {
-      const figure = worstFigure(figures, quantity, best);
-      // what was not measured can't beat anything
-      if (figure === undefined) return -Infinity;
-      return best === 'highest' ? figure.value : -figure.value;
-    }),
-  );
-  const beats = (a: readonly number[], b: readonly number[]) =>
-    a.every((score, i) => score >= b[i]) && a.some((score, i) => score > b[i]);
-  return contenders
-    .filter((_, i) => !scores.some((score) => beats(score, scores[i])))
-    .map(({ result }) => result.package.id);
-}
-
-function respectsOf({ criteria, rankBy }: Study): (readonly [string, 'highest' | 'lowest'])[] {
-  const oneSided = criteria
-    .filter(({ lower, upper }) => (lower === undefined) !== (upper === undefined))
-    .map(({ quantity, upper }) => [quantity, upper === undefined ? 'highest' : 'lowest'] as const);
-  const all = [[rankBy.quantity, rankBy.best] as const, ...oneSided];
-  return all.filter(([quantity], i) => all.findIndex(([other]) => other === quantity) === i);
 }

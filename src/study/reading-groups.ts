@@ -1,5 +1,7 @@
-import type { Spectrum } from '../colorimetry/index.js';
+import type { Repeated } from '../evidence/index.js';
+import type { Measurement } from '../exchange/index.js';
 import type { AssignedReading } from './assigned-reading.js';
+import { nestAssigned } from './nest-assigned.js';
 
 /** Readings by what they are, of which package and paint; found at once, since a large study asks thousands of times. */
 export type ReadingGroups = ReadonlyMap<string, readonly AssignedReading[]>;
@@ -28,7 +30,7 @@ export function freshTintsOf(groups: ReadingGroups, id: string, paint: string): 
   return tintsOf(groups, id, paint).filter(({ area, storage }) => area === 'unrubbed' && storage === 'fresh');
 }
 
-/** The readings of the untinted white base of a paint. */
-export function whitesOf(groups: ReadingGroups, paint: string): Spectrum[] {
-  return (groups.get(keyOf('white', '', paint)) ?? []).map(({ spectrum }) => spectrum);
+/** The readings of the untinted white base of a paint, as they were repeated. */
+export function whitesOf(groups: ReadingGroups, paint: string): Repeated<Measurement> | undefined {
+  return nestAssigned(groups.get(keyOf('white', '', paint)) ?? []);
 }

@@ -1,8 +1,10 @@
-import { formatCount } from '../core/internal.js';
+import { formatCount, formatFixed, formatList } from '../core/internal.js';
 import { formatLimit, quoteEstimate } from '../decision/internal.js';
+import { type Claim, levelNoun } from '../evidence/index.js';
 import { quantityName } from './quantities.js';
 import { type Contender, worstFigure } from './rank-packages.js';
 import type { Cell, Judgement, Ranking, Recommendation } from './result.js';
+import type { StudyEvidence } from './strength-evidence.js';
 import type { Study } from './study.js';
 
 /**
@@ -16,6 +18,7 @@ export function recommend(
   ranking: Ranking,
   contenders: readonly Contender[],
   cells: readonly Cell[],
+  evidence: StudyEvidence,
 ): Recommendation {
   const nameOf = (id: string) => study.packages.find((item) => item.id === id)?.name ?? id;
   const figureOf = (id: string) => {
@@ -35,12 +38,8 @@ export function recommend(
   }
   const best = figureOf(first);
   const next = second === undefined ? undefined : figureOf(second);
-  const leadProven =
-    best?.interval && next
-      ? ranking.best === 'highest'
-        ? best.interval.low > (next.interval?.high ?? next.value)
-        : best.interval.high < (next.interval?.low ?? next.value)
-      : undefined;
+  const set = ranking.notProvenWorse;
+  const leadProven = second === undefined ? undefined : set.length === 1 && set[0] === first;
   const what = first === study.reference ? `Stay with ${nameOf(first)}` : `${nameOf(first)} is recommended`;
   const where =
     study.paints.length === 1
@@ -49,7 +48,11 @@ export function recommend(
         ? 'in both paints'
         : `in all ${study.paints.length} paints`;
   const worst = study.paints.length > 1 ? ', in the paint where it does worst,' : '';
-  const figure = best ? ` Its ${quantityName(ranking.by)}${worst} is ${quoteEstimate(best, best.unit)}` : '';
+  const subject =
+    best?.claim && best.claim !== 'package'
+      ? `The ${quantityName(ranking.by)} of ${CLAIM_NOUNS[best.claim]}`
+      : `Its ${quantityName(ranking.by)}`;
+  const figure = best ? ` ${subject}${worst} is ${quoteEstimate(best, best.unit)}` : '';
   const lead =
     second === undefined
       ? '.'
@@ -59,8 +62,43 @@ export function recommend(
     package: first,
     leadProven,
     headline: `${meets}${second === undefined ? '' : leadWords(leadProven, quantityName(ranking.by), nameOf(second))}.`,
-    statement: [`${meets}.${figure ? `${figure}${lead}` : ''}`, ...others].join(' '),
+    statement: [
+      `${meets}.${figure ? `${figure}${lead}` : ''}`,
+      ...setWords(set, ranking, nameOf),
+      ...leaderWords(first, study, evidence, nameOf),
+      ...others,
+    ].join(' '),
   };
+}
+
+const CLAIM_NOUNS: Readonly<Record<Claim, string>> = {
+  package: 'the package',
+  batch: 'this batch',
+  'mill-base': 'this mill base',
+  film: 'these films',
+};
+
+/** The set that holds the best, where it holds more than one. */
+function setWords(set: readonly string[], { by }: Ranking, nameOf: (id: string) => string): string[] {
+  if (set.length < 2) return [];
+  return [`Best by ${quantityName(by)}, or not proven worse than the best: ${formatList(set.map(nameOf))}.`];
+}
+
+/** The winner of several is likely too far ahead. */
+function leaderWords(
+  first: string,
+  { paints, rankBy }: Study,
+  evidence: StudyEvidence,
+  nameOf: (id: string) => string,
+): string[] {
+  if (rankBy.quantity !== 'strength' || paints.length > 1) return [];
+  const [{ leader, againstReference }] = evidence.paints;
+  if (leader?.package !== first || againstReference.length < 2) return [];
+  const [found, expected] = [leader.percent, leader.expected].map((percent) => formatFixed(percent, 1));
+  if (found === expected) return [];
+  return [
+    `${nameOf(first)}'s ${found} % is the ${rankBy.best} of ${againstReference.length} and so likely too far out; expect about ${expected} %.`,
+  ];
 }
 
 /** How the lead over the next package goes into the one sentence of the answer; nothing where no interval tells. */
@@ -104,7 +142,18 @@ function inPaint(paint: string | undefined, { paints }: Study): string {
 }
 
 function describe(judgement: Judgement, study: Study): string {
-  const { quantity, paint, readingsNeeded, limit, unit } = judgement;
-  const more = readingsNeeded === undefined ? '' : ` (about ${readingsNeeded} readings per side would decide it)`;
+  const { quantity, paint, readingsNeeded, readingsOf, limit, unit, remedy } = judgement;
+  const units =
+    readingsNeeded === undefined
+      ? ''
+      : readingsOf
+        ? levelNoun(readingsOf, readingsNeeded)
+        : `${readingsNeeded} readings`;
+  const more =
+    remedy !== undefined
+      ? `, on these films only: ${remedy.replace(/\.$/, '')}`
+      : units
+        ? ` (about ${units} per side would decide it)`
+        : '';
   return `${quantityName(quantity)}${inPaint(paint, study)} is ${quoteEstimate(judgement, unit, limit.upper ?? limit.lower)}, compared with the limit of ${formatLimit(limit, unit)}${more}`;
 }

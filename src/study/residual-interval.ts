@@ -1,34 +1,32 @@
-import { colourDifference, labFromSpectrum, meanSpectrum, type Spectrum } from '../colorimetry/index.js';
+import { colourDifference, labFromSpectrum, meanSpectrum, type Spectrum, type Viewing } from '../colorimetry/index.js';
 import type { Interval } from '../decision/index.js';
 import { differenceScatter } from '../rubout/internal.js';
-import { relativeTintingStrength, type StrengthOptions } from '../strength/index.js';
+import type { StrengthBasis } from './strength-basis.js';
 
 /**
  * 95 % interval of the colour difference at equal strength (ΔE00).
  *
- * Each replicate of either side is brought to the strength of the mean reference by itself; how the matched replicates scatter
- * is the scatter of the shade, without that of the strength.
+ * Each unit that was made anew on either side is brought to the strength of the mean reference by itself; how the matched units scatter is the
+ * scatter of the shade, without that of the strength.
  *
- * @returns undefined where no side has replicates
+ * @param reference - mean of each unit of the reference
+ * @param trial - the same of the trial
+ * @returns undefined where no side has several units
  */
 export function residualInterval(
   reference: readonly Spectrum[],
   trial: readonly Spectrum[],
-  options: StrengthOptions,
+  white: Spectrum | undefined,
+  { strength }: StrengthBasis<Spectrum>,
+  viewing: Viewing,
 ): Interval | undefined {
   const mean = meanSpectrum(reference);
-  const areaOf = (name: string, spectra: readonly Spectrum[]) => ({
-    name,
-    labs: spectra.map((spectrum) =>
-      labFromSpectrum(relativeTintingStrength(mean, spectrum, options).matched, options.viewing),
-    ),
-  });
-  const matchedTrial = relativeTintingStrength(mean, meanSpectrum(trial), options).matched;
-  const difference = colourDifference(
-    labFromSpectrum(mean, options.viewing),
-    labFromSpectrum(matchedTrial, options.viewing),
-  );
-  const areas = [areaOf('reference', reference), areaOf('trial', trial)] as const;
+  const matched = (spectrum: Spectrum) => labFromSpectrum(strength(mean, spectrum, white).matched, viewing);
+  const difference = colourDifference(labFromSpectrum(mean, viewing), matched(meanSpectrum(trial)));
+  const areas = [
+    { name: 'reference', labs: reference.map(matched) },
+    { name: 'trial', labs: trial.map(matched) },
+  ] as const;
   const interval = differenceScatter(areas, difference, undefined).interval?.dE2000;
   return (
     interval && {

@@ -1,11 +1,13 @@
 import type { Grid, Lab, Viewing } from '../colorimetry/index.js';
 import type { Warning } from '../core/index.js';
 import type { Interval, Limit, Outcome } from '../decision/index.js';
+import type { Claim, Level } from '../evidence/index.js';
 import type { Surface } from '../kubelka-munk/index.js';
 import type { RubOutResult } from '../rubout/index.js';
-import type { StrengthCriterion, StrengthResult } from '../strength/index.js';
+import type { StrengthCriterion, StrengthFinding, StrengthResult } from '../strength/index.js';
 import type { Figure } from './figure.js';
 import type { Series } from './series.js';
+import type { StrengthComparison, StudyEvidence } from './strength-evidence.js';
 import type { StudyPackage, StudyPaint } from './study.js';
 
 /** A figure compared with its limit. */
@@ -17,10 +19,23 @@ export interface Judgement {
   readonly unit: string;
   readonly reason: string;
   readonly value: number;
+  /** 95 % by itself. */
   readonly interval?: Interval;
+  /** Holds together with those of all packages; where it is there, the outcome rests on it. */
+  readonly joint?: Interval;
   readonly outcome: Outcome;
-  /** For an undecided figure: readings a side that would decide it at the scatter found; absent if no number can. */
+  /** Probability that the true value lies within the limit, where its uncertainty is known. */
+  readonly conformance?: number;
+  /** True for a supplied figure without uncertainty, compared as if it were exact: half of what lies at its limit is accepted wrongly. */
+  readonly simpleAcceptance?: boolean;
+  /** What the figure speaks of, for a strength. */
+  readonly claim?: Claim;
+  /** Why nothing is decided though there is an interval: what has to be made anew first. */
+  readonly remedy?: string;
+  /** For an undecided figure: units per side that would decide it at the scatter found; absent if no number can. */
   readonly readingsNeeded?: number;
+  /** What `readingsNeeded` counts; readings if absent. */
+  readonly readingsOf?: Level;
 }
 
 /** Mean reflectance factors of a cell, as plain numbers, all on `grid`. */
@@ -49,11 +64,16 @@ export interface StorageResult {
   readonly rubOut?: RubOutResult;
 }
 
-/** A strength result without its spectrum, which the cell holds as plain numbers. */
-export type StrengthSummary = Omit<StrengthResult, 'matched'> & {
-  /** 95 % interval of the residual ΔE00. */
-  readonly residualInterval?: Interval;
-};
+/**
+ * The strength of the mean colours without its spectrum, which the cell holds as plain numbers; interval, claim and finding are those of the
+ * comparison of all packages.
+ */
+export type StrengthSummary = Omit<StrengthResult, 'matched' | 'interval' | 'finding' | 'repetition'> &
+  Partial<Omit<StrengthComparison, 'trial' | 'reference' | 'finding'>> & {
+    readonly finding: StrengthFinding;
+    /** 95 % interval of the residual ΔE00. */
+    readonly residualInterval?: Interval;
+  };
 
 /** Everything found for one package in one paint. */
 export interface Cell {
@@ -121,14 +141,14 @@ export interface Ranking {
   readonly meeting: readonly string[];
   readonly undecided: readonly string[];
   readonly failing: readonly string[];
-  /** Packages that no other one beats in every respect. */
-  readonly unbeaten: readonly string[];
+  /** Those of `meeting` that are the best by the quantity that ranks, or not proven worse than the best. */
+  readonly notProvenWorse: readonly string[];
 }
 
 /** What to do: in one sentence, in one paragraph, and for programs. */
 export interface Recommendation {
   readonly package?: string;
-  /** Whether its lead over the next package that meets every criterion is larger than the intervals. */
+  /** Whether every other package that meets every criterion is proven worse. */
   readonly leadProven?: boolean;
   /** The answer in one sentence. */
   readonly headline: string;
@@ -148,6 +168,8 @@ export interface StudyResult {
   readonly paints: readonly StudyPaint[];
   readonly packages: readonly PackageResult[];
   readonly cells: readonly Cell[];
+  /** Every strength compared, paint by paint, at the one error rate of the study. */
+  readonly evidence: StudyEvidence;
   /** One entry for each kind of series that the study holds. */
   readonly series: readonly Series[];
   readonly method: {

@@ -1,16 +1,25 @@
-import type { Spectrum } from '../colorimetry/index.js';
 import { TintladderError } from '../core/index.js';
+import type { Repeated } from '../evidence/index.js';
+import type { Measurement } from '../exchange/index.js';
 import type { AssignedReading } from './assigned-reading.js';
+import { nestAssigned } from './nest-assigned.js';
 import { freshTintsOf, type ReadingGroups, tintsOf } from './reading-groups.js';
 import { SERIES_FIELDS, SERIES_KINDS, type SeriesField } from './series-kinds.js';
 import type { Study, StudyPackage } from './study.js';
 
-/** The spectra of one package in one paint, at the dosage and grinding time at which it is judged. */
+/** The readings of one package in one paint as they were repeated, at the dosage and grinding time at which it is judged. */
 export interface CellReadings {
-  readonly unrubbed: readonly Spectrum[];
-  readonly rubbed: readonly Spectrum[];
-  readonly storedUnrubbed: readonly Spectrum[];
-  readonly storedRubbed: readonly Spectrum[];
+  readonly unrubbed: Repeated<Measurement> | undefined;
+  readonly storedUnrubbed: Repeated<Measurement> | undefined;
+  /** Both areas of the drawdowns that were rubbed, in one order. */
+  readonly rubOut: RubbedDrawdowns | undefined;
+  readonly storedRubOut: RubbedDrawdowns | undefined;
+}
+
+/** Both areas of drawdowns, which pair by position. */
+export interface RubbedDrawdowns {
+  readonly unrubbed: Repeated<Measurement>;
+  readonly rubbed: Repeated<Measurement>;
 }
 
 /**
@@ -26,13 +35,32 @@ export function selectReadings(groups: ReadingGroups, item: StudyPackage, paint:
     places.every(([field, value]) => reading[field] === undefined || reading[field] === value),
   );
   const pick = (area: 'unrubbed' | 'rubbed', storage: 'fresh' | 'stored') =>
-    judged.filter((reading) => reading.area === area && reading.storage === storage).map(({ spectrum }) => spectrum);
+    judged.filter((reading) => reading.area === area && reading.storage === storage);
   return {
-    unrubbed: pick('unrubbed', 'fresh'),
-    rubbed: pick('rubbed', 'fresh'),
-    storedUnrubbed: pick('unrubbed', 'stored'),
-    storedRubbed: pick('rubbed', 'stored'),
+    unrubbed: nestAssigned(pick('unrubbed', 'fresh')),
+    storedUnrubbed: nestAssigned(pick('unrubbed', 'stored')),
+    rubOut: pairAreas(pick('unrubbed', 'fresh'), pick('rubbed', 'fresh')),
+    storedRubOut: pairAreas(pick('unrubbed', 'stored'), pick('rubbed', 'stored')),
   };
+}
+
+/** The readings of both areas of each drawdown that has both; a drawdown that was left alone says nothing of rubbing. */
+function pairAreas(
+  unrubbed: readonly AssignedReading[],
+  rubbed: readonly AssignedReading[],
+): RubbedDrawdowns | undefined {
+  const order = [...new Set(unrubbed.map(drawdownOf))];
+  const inOrder = (readings: readonly AssignedReading[], others: readonly AssignedReading[]) => {
+    const kept = new Set(others.map(drawdownOf));
+    return order.flatMap((key) => readings.filter((reading) => kept.has(key) && drawdownOf(reading) === key));
+  };
+  const [before, after] = [nestAssigned(inOrder(unrubbed, rubbed)), nestAssigned(inOrder(rubbed, unrubbed))];
+  return before && after && { unrubbed: before, rubbed: after };
+}
+
+/** What two readings of one drawdown share. */
+function drawdownOf({ grind, weighing, drawdown }: AssignedReading): string {
+  return JSON.stringify([grind, weighing, drawdown]);
 }
 
 /**

@@ -30,6 +30,14 @@ function unitLabels() {
   return Object.fromEntries(fields) as Record<Level | Block, ReturnType<typeof label>>;
 }
 
+function levelFields<Field extends z.ZodMiniType>(field: (level: Level) => Field) {
+  const fields = LEVELS.map((level) => [level, z.optional(field(level))] as const);
+  return Object.fromEntries(fields) as Record<Level, z.ZodMiniOptional<Field>>;
+}
+
+const deviations = () =>
+  levelFields((level) => positive(`Standard deviation of the strength from one ${level} to the next, %`));
+
 const supplied = z.strictObject({
   quantity: text('Name of the quantity, such as viscosity'),
   value: number('The figure'),
@@ -139,11 +147,45 @@ export const studySchema = z.strictObject({
     best: z.enum(['highest', 'lowest']),
   }),
   tint: z.optional(z.enum(['single-pigment', 'several-pigments'])),
-  repeatability: z.optional(
+  claim: z.optional(
+    z
+      .enum(['package', 'mill-base', 'film'])
+      .check(z.describe('What the study is to speak of; the highest that readings and history carry if left out')),
+  ),
+  precision: z.optional(
     z.strictObject({
-      strength: z.optional(positive('Standard deviation of one reading, % of strength')),
-      colour: z.optional(positive('Standard deviation of one reading, ΔE*ab')),
+      strength: z.optional(
+        z.strictObject({
+          ...deviations(),
+          unit: z.literal('%'),
+          degreesOfFreedom: z.union([
+            positive('Degrees of freedom of all levels'),
+            z.strictObject(levelFields((level) => positive(`Degrees of freedom of ${level}`))),
+          ]),
+          source: z.optional(text('Where the history comes from')),
+        }),
+      ),
+      rubOut: z.optional(
+        z.strictObject({
+          drawdown: z.optional(positive('Standard deviation between drawdowns of one paint, ΔE*ab')),
+          spot: positive('Standard deviation of one spot, ΔE*ab'),
+          unit: z.literal('ΔE*ab'),
+          degreesOfFreedom: z.optional(positive('Degrees of freedom')),
+          source: z.optional(text('Where the history comes from')),
+        }),
+      ),
     }),
+  ),
+  decision: z.optional(
+    z.union([
+      z.strictObject({ rule: z.literal('interval') }),
+      z.strictObject({
+        rule: z.literal('conformance-probability'),
+        risk: z
+          .number()
+          .check(z.positive(), z.lt(0.5), z.describe('Largest chance that any package is accepted wrongly')),
+      }),
+    ]),
   ),
   dosageUnit: z.optional(text('Unit of the dosages')),
   targetLoading: z.optional(loading('Pigment in the finished colorant, mass %')),

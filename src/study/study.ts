@@ -1,5 +1,6 @@
 import type { Illuminant, IlluminantName, Observer } from '../colorimetry/index.js';
-import type { Block, Level } from '../evidence/index.js';
+import type { DecisionRule } from '../decision/index.js';
+import type { Block, Claim, Level, Precision } from '../evidence/index.js';
 import type { Surface } from '../kubelka-munk/index.js';
 import type { StrengthCriterion } from '../strength/index.js';
 import type { SeriesPlace } from './series-kinds.js';
@@ -93,6 +94,20 @@ export interface StudyWords {
   readonly stored?: string;
 }
 
+/** The laboratory's own history of scatter, from control reductions: standard deviations, level by level. */
+export interface StudyPrecision {
+  /** Of a strength, %. */
+  readonly strength?: Precision & { readonly unit: '%' };
+  /** Of a rub-out, ΔE*ab in any one direction. */
+  readonly rubOut?: {
+    readonly drawdown?: number;
+    readonly spot: number;
+    readonly unit: 'ΔE*ab';
+    readonly degreesOfFreedom?: number;
+    readonly source?: string;
+  };
+}
+
 /** Description of a comparison: what was made, what was read, how it is to be judged. */
 export interface Study {
   readonly title: string;
@@ -115,8 +130,12 @@ export interface Study {
   readonly rankBy: { readonly quantity: string; readonly best: 'highest' | 'lowest' };
   /** How many pigments the tint holds; decides what a rub-out can mean. @default 'single-pigment' */
   readonly tint?: 'single-pigment' | 'several-pigments';
-  /** Standard deviation of one reading's strength (%) and of one reading's colour (ΔE*ab), for samples read once. */
-  readonly repeatability?: { readonly strength?: number; readonly colour?: number };
+  /** What the study is to speak of; the highest that its readings and the history carry if absent. */
+  readonly claim?: Exclude<Claim, 'batch'>;
+  /** What the laboratory knows of its scatter from earlier work. */
+  readonly precision?: StudyPrecision;
+  /** How a figure with its uncertainty becomes an outcome. @default { rule: 'interval' } */
+  readonly decision?: DecisionRule;
   /** @default '% on pigment' */
   readonly dosageUnit?: string;
   /** Share of pigment in the finished colorant, mass %; with the loadings of the packages it gives the let-down. */

@@ -48,7 +48,7 @@ function packageFigures(study: Study, item: StudyPackage, letDown: LetDown | und
 
 function summarise(study: Study, { item, letDown, own, cells }: Place, missing: readonly MissingFigure[]): Contender {
   const figures = [...own, ...cells.flatMap((cell) => cell.figures)];
-  const judgements = judgeFigures(own, study.criteria, item.id);
+  const judgements = judgeFigures(own, study, item.id);
   const outcomes = [outcomeOf(judgements), ...cells.map(({ outcome }) => outcome)];
   const needed = [...judgements, ...cells.flatMap((cell) => cell.judgements)].flatMap(
     ({ readingsNeeded }) => readingsNeeded ?? [],

@@ -8,7 +8,7 @@ const measurements = NAMES.map((name, i) => measurement(name, film(0.5 + 0.01 * 
 test('each reading gets its place', () => {
   const { readings, unused } = assignReadings(STUDY, measurements);
   expect(unused).toEqual([]);
-  expect(readings.map(({ name, role, area, paint }) => [name, role, area, paint])).toEqual([
+  expect(readings.map(({ reading, role, area, paint }) => [reading.name, role, area, paint])).toEqual([
     ['W white 1', 'white', 'unrubbed', 'W'],
     ['W R unrubbed 1', 'tint', 'unrubbed', 'W'],
     ['W R rubbed 1', 'tint', 'rubbed', 'W'],
@@ -65,7 +65,7 @@ test('readings that names do not tell apart have to say what was made anew', () 
   const [white, tints] = STUDY.readings;
   const readings = [white, { ...tints, repeated: 'spot' as const }];
   const spots = assignReadings({ ...STUDY, readings }, [...measurements, again]).readings;
-  expect(spots.filter(({ name }) => name === 'W A rubbed 1').map(({ spot }) => spot)).toEqual(['4', '5']);
+  expect(spots.filter(({ reading }) => reading.name === 'W A rubbed 1').map(({ spot }) => spot)).toEqual(['4', '5']);
 });
 
 test('a rule on names says what they repeat', () => {

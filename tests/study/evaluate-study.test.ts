@@ -121,12 +121,21 @@ test('a paint in which the reference was not read is refused', async () => {
   await expect(evaluateStudy(STUDY, measurements)).rejects.toMatchObject({ code: 'no-reference', path: 'paint W' });
 });
 
-test('without replicates or a repeatability nothing is decided', async () => {
+test('one weigh-up of each decides nothing, unless the history of the laboratory tells how they scatter', async () => {
   const single = readings({ R: [0.5, 0.5], A: [0.56, 0.56] }, 12).filter(({ name }) => name.endsWith('1'));
-  const undecided = await evaluateStudy(STUDY, single);
-  expect(undecided.ranking.undecided).toContain('A');
-  const decided = await evaluateStudy({ ...STUDY, repeatability: { strength: 0.5, colour: 0.05 } }, single);
-  expect(decided.ranking.meeting).toContain('A');
+  const strengthOnly: Study = { ...STUDY, criteria: STUDY.criteria.slice(0, 1) };
+  const undecided = await evaluateStudy(strengthOnly, single);
+  expect(undecided.ranking.undecided).toEqual(['A']);
+  const [alone] = undecided.evidence.paints[0].againstReference;
+  expect(alone).toMatchObject({ claim: 'film', finding: 'undecided', shortfall: { level: 'weighing' } });
+  const strength = { weighing: 0.5, unit: '%', degreesOfFreedom: 20, source: 'control reductions' } as const;
+  const known = await evaluateStudy({ ...strengthOnly, precision: { strength } }, single);
+  expect(known.ranking.meeting).toEqual(['A', 'R']);
+  expect(known.evidence.paints[0].againstReference[0]).toMatchObject({
+    claim: 'mill-base',
+    finding: 'stronger',
+    fromHistory: ['weighing'],
+  });
 });
 
 test('several dosages need the one at which the package is judged', async () => {
@@ -151,4 +160,11 @@ test('several dosages need the one at which the package is judged', async () => 
 test('the result is plain data: its JSON holds no typed array as an object, and nothing that JSON lacks', async () => {
   const result = await evaluateStudy(STUDY, readings({ R: [0.5, 0.5], A: [0.56, 0.56] }, 14));
   expect(JSON.stringify(result)).not.toMatch(/null|NaN|"0":/);
+});
+
+test('a drawdown that was left alone takes no part in the rub-out, and counts for the strength', async () => {
+  const all = readings({ R: [0.5, 0.5], A: [0.56, 0.56] }, 15).filter(({ name }) => name !== 'W A rubbed 2');
+  const cell = (await evaluateStudy(STUDY, all)).cells.find(({ package: id }) => id === 'A');
+  expect(cell?.replicates).toEqual({ unrubbed: 3, rubbed: 2 });
+  expect(cell?.rubOut?.interval?.basis).toBe('drawdowns');
 });

@@ -1,3 +1,4 @@
+import { levelNoun } from '../../evidence/index.js';
 import type { Judgement } from '../../study/index.js';
 import { quantityName } from '../../study/index.js';
 import { list } from '../document/report-document.js';
@@ -27,10 +28,14 @@ export const nextSection: SectionBuilder = (context) => {
   return steps.length === 0 ? undefined : { id: 'next', heading: 'What to make next', blocks: [list(steps)] };
 };
 
-function toDecide({ outcome, quantity, interval, readingsNeeded }: Judgement): string[] {
+function toDecide({ outcome, quantity, interval, readingsNeeded, readingsOf, remedy }: Judgement): string[] {
   if (outcome !== 'undecided') return [];
   const name = quantityName(quantity);
-  if (readingsNeeded !== undefined) return [`about ${readingsNeeded} readings per side would decide the ${name}.`];
+  if (remedy !== undefined) return [`the ${name} is that of a film only. ${remedy}`];
+  if (readingsNeeded !== undefined) {
+    const units = readingsOf ? levelNoun(readingsOf, readingsNeeded) : `${readingsNeeded} readings`;
+    return [`about ${units} per side would decide the ${name}.`];
+  }
   return interval
     ? [`the ${name} lies so close to its limit that no reasonable number of readings decides it.`]
     : [`the ${name} has no interval: repeat the readings, since one shows no scatter.`];

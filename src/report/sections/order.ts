@@ -3,9 +3,9 @@ import { quantityName } from '../../study/index.js';
 import { list } from '../document/report-document.js';
 import type { SectionBuilder } from './section-builder.js';
 
-/** The order of the packages: which meet every criterion, are undecided, fail, or are not dominated by another. */
+/** The order of the packages: which meet every criterion, are undecided, fail, and which may be the best. */
 export const orderSection: SectionBuilder = ({ result, names }) => {
-  const { by, best, meeting, undecided, failing, unbeaten } = result.ranking;
+  const { by, best, meeting, undecided, failing, notProvenWorse } = result.ranking;
   const all = (ids: readonly string[]) => formatList(ids.map(names.package));
   const sentences = [
     meeting.length > 0
@@ -14,7 +14,9 @@ export const orderSection: SectionBuilder = ({ result, names }) => {
   ];
   if (undecided.length > 0) sentences.push(`Undecided: ${all(undecided)}.`);
   if (failing.length > 0) sentences.push(`Fails a criterion: ${all(failing)}.`);
-  if (unbeaten.length > 0) sentences.push(`Not dominated by any other package: ${all(unbeaten)}.`);
+  if (notProvenWorse.length > 1) {
+    sentences.push(`Best by ${quantityName(by)}, or not proven worse than the best: ${all(notProvenWorse)}.`);
+  }
   return {
     id: 'order',
     heading: 'Order of the packages',

@@ -1,0 +1,34 @@
+import { meanSpectrum, type Spectrum } from '../colorimetry/index.js';
+import { TintladderError } from '../core/index.js';
+import type { Measurement } from '../exchange/index.js';
+import { relativeTintingStrength, type StrengthResult } from '../strength/index.js';
+import type { Study } from './study.js';
+
+/** How the readings of a cell become colours, and colours strengths. */
+export interface StrengthBasis<Colour> {
+  readonly colourOf: (reading: Measurement) => Colour;
+  readonly mean: (colours: readonly Colour[]) => Colour;
+  /** Strength of one colour against another, over the white where there is one. */
+  readonly strength: (reference: Colour, trial: Colour, white: Colour | undefined) => StrengthResult;
+}
+
+/** Strengths from spectra, by the criterion of the study. */
+export function spectralBasis(study: Study): StrengthBasis<Spectrum> {
+  const { viewing, strengthCriterion: criterion } = study;
+  const surface = study.surface ?? 'none';
+  return {
+    colourOf: spectrumOf,
+    mean: meanSpectrum,
+    strength: (reference, trial, white) =>
+      relativeTintingStrength(reference, trial, { criterion, viewing, surface, white }),
+  };
+}
+
+function spectrumOf({ name, spectrum }: Measurement): Spectrum {
+  if (spectrum) return spectrum;
+  throw new TintladderError('kinds-mixed', {
+    path: `spectrum of measurement ${JSON.stringify(name)}`,
+    received: spectrum,
+    expected: 'a reflectance spectrum',
+  });
+}
