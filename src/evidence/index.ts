@@ -15,6 +15,22 @@ export {
   type SideComparisons,
   type SideMean,
 } from './comparisons/side-comparisons.js';
+export {
+  type ChartedPoint,
+  CONTROL_CHARTS,
+  type ControlChart,
+  type ControlChartOptions,
+  type ControlChartResult,
+  type ControlLimits,
+  type ControlPoint,
+  chartControls,
+} from './control/chart-controls.js';
+export {
+  type Control,
+  type ControlPrecision,
+  type ControlsOptions,
+  precisionFromControls,
+} from './control/precision-from-controls.js';
 export { lengthInterval } from './length-interval.js';
 export type { Design } from './planning/design.js';
 export {

@@ -59,6 +59,11 @@ export function readRepeated<Reading>(given: Repeated<Reading>, path: string): R
   return { levels, tree, readings, counts, top: counts.findIndex((count) => count > 1) };
 }
 
+/** The same of a nest that was put together and has no type of its own. */
+export function readNest<Reading>(given: unknown, path: string): ReadRepeated<Reading> {
+  return readRepeated(given as Repeated<Reading>, path);
+}
+
 function readNode<Reading>(given: unknown, path: string, blocks: Blocks, above: readonly Level[]): RawNode<Reading> {
   if (Array.isArray(given)) {
     throw new TintladderError('repetition-unstated', {
