@@ -3,7 +3,7 @@ import { readRepeated } from '../evidence/internal.js';
 import type { SurfaceCorrection } from '../kubelka-munk/index.js';
 import { mean } from '../numeric/internal.js';
 import { type Area, areaFrom, assertComparable, meanSpectrumOfUnits } from './area.js';
-import type { Settings, SurfaceReadings } from './rub-out-options.js';
+import type { AreaSurfaceReadings, Settings } from './rub-out-options.js';
 import type { SpectralChange } from './spectral-change.js';
 import type { FilmOverBlack } from './thickness-model.js';
 
@@ -27,10 +27,10 @@ export function specularOf(areas: readonly Area[], surface: SurfaceCorrection): 
 const NOTABLE_GLOSS = 2;
 
 /** What a glossmeter showed of the surface: a change of at least so many units, or none. */
-export function surfaceShown(given: SurfaceReadings | undefined): 'changed' | 'unchanged' | undefined {
+export function surfaceShown(given: AreaSurfaceReadings | undefined): 'changed' | 'unchanged' | undefined {
   if (given === undefined) return undefined;
   const { unrubbed, rubbed, least = NOTABLE_GLOSS } = given;
-  const meanOf = (readings: SurfaceReadings['unrubbed'], path: string) => {
+  const meanOf = (readings: AreaSurfaceReadings['unrubbed'], path: string) => {
     const read = readRepeated<number>(readings, path).readings;
     for (const { reading, path: place } of read) {
       if (Number.isFinite(reading) && reading >= 0) continue;

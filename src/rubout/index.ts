@@ -21,7 +21,7 @@ export {
   type RubOutCause,
   type WeighedCause,
 } from './rub-out-cause.js';
-export type { OverBlack, RubOutOptions, SurfaceReadings } from './rub-out-options.js';
+export type { AreaSurfaceReadings, OverBlack, RubOutOptions } from './rub-out-options.js';
 export {
   DIRECTION_CERTAINTIES,
   type Evidence,

@@ -31,7 +31,7 @@ export interface RubOutOptions {
   /** The unrubbed film over black, and the bare substrates: what shows through can then be weighed. Spectra only. */
   readonly overBlack?: OverBlack | undefined;
   /** Readings that see the surface apart. */
-  readonly surfaceReadings?: SurfaceReadings | undefined;
+  readonly surfaceReadings?: AreaSurfaceReadings | undefined;
   /** Any of the lines that are drawn, over {@link RUB_OUT_THRESHOLDS}. */
   readonly thresholds?: Partial<RubOutThresholds> | undefined;
 }
@@ -44,7 +44,7 @@ export interface OverBlack {
 }
 
 /** Gloss of both areas in gloss units at one angle (ISO 2813), read alike. */
-export interface SurfaceReadings {
+export interface AreaSurfaceReadings {
   readonly unrubbed: Repeated<number>;
   readonly rubbed: Repeated<number>;
   /** Smallest change of gloss that counts, gloss units. Common practice, no source. @default 2 */
