@@ -8,11 +8,13 @@ const ANY_READING = ['number', 'object'] as const;
 
 export const EVIDENCE: RoomContract = {
   notYet: [
+    'chartControls',
     'compareSides',
     'conformanceProbability',
     'decide',
     'decideAtOneRisk',
     'nextMeasurement',
+    'precisionFromControls',
     'varianceComponents',
   ],
   calls: {
