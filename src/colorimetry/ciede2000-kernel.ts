@@ -17,8 +17,9 @@ const SIN_275 = -0.9961946980917455;
  * perpendicular of their difference, which stays exact close to 180 degrees. The multiple angles of T follow from the
  * cosine and sine of the mean hue by polynomials.
  *
- * At 180 degrees there are two mean hues. Sharma et al. take half the sum of the two angles, which is the one with the negative
- * a' (or the positive b*, if a' is 0); so is it here, for all pairs within 1e-15 of 180 degrees, which rounding can't tell apart.
+ * At 180 degrees there are two mean hues. Sharma et al. take half the sum of the two angles, which is a quarter turn on from the smaller one. So
+ * is it here, for all pairs within 1e-15 of 180 degrees, which rounding can't tell apart: the smaller angle is that of the colour with the larger b*,
+ * or, where both are equal, with the larger a'. Compared and not looked at by sign, the rule is the same in both orders.
  *
  * @see Sharma, Wu & Dalal (2005), Color Res. Appl. 30, equations 2 to 22
  */
@@ -61,7 +62,7 @@ export function ciede2000(
     dH = (2 * cross * Math.sqrt(product)) / length;
   } else {
     const tie = Math.abs(cross) <= -1e-15 * dot;
-    const turn = (tie ? b1 > 0 || (b1 === 0 && ap1 > 0) : cross > 0) ? 1 : -1;
+    const turn = (tie ? b1 > b2 || (b1 === b2 && ap1 > ap2) : cross > 0) ? 1 : -1;
     x = turn * (b2 * C1 - b1 * C2);
     y = turn * (ap1 * C2 - ap2 * C1);
     length = Math.sqrt(x * x + y * y);

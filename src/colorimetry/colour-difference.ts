@@ -5,6 +5,8 @@ import { hueDifference } from './hue-difference.js';
 
 /** A colour difference with all its parts, sample minus reference. */
 export interface ColourDifference {
+  readonly kind: 'colour-difference';
+  readonly version: 1;
   readonly dL: number;
   readonly da: number;
   readonly db: number;
@@ -31,6 +33,8 @@ export function colourDifference(reference: Lab, sample: Lab): ColourDifference 
   const C2 = Math.hypot(sample.a, sample.b);
   const dH = hueDifference(reference.a, reference.b, sample.a, sample.b);
   return {
+    kind: 'colour-difference',
+    version: 1,
     dL: sample.L - reference.L,
     da: sample.a - reference.a,
     db: sample.b - reference.b,

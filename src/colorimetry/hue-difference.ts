@@ -13,6 +13,6 @@ export function hueDifference(a1: number, b1: number, a2: number, b2: number): n
   // Below this a colour is neutral for every purpose, and the quotient would overflow.
   if (product < 1e-200) return 0;
   if (dot >= 0) return cross * Math.sqrt(2 / (product + dot));
-  const positive = cross === 0 ? b1 > 0 || (b1 === 0 && a1 > 0) : cross > 0;
+  const positive = cross === 0 ? b1 > b2 || (b1 === b2 && a1 > a2) : cross > 0;
   return (positive ? 1 : -1) * Math.sqrt(2 * (product - dot));
 }

@@ -24,6 +24,8 @@ export interface MetamerismOptions {
 
 /** A metamerism index with the conditions it belongs to. */
 export interface MetamerismIndex {
+  readonly kind: 'metamerism-index';
+  readonly version: 1;
   /** ΔE*ab under `test` after the correction: for a change of illuminant CIE's special index. */
   readonly index: number;
   /** The same as ΔE00. */
@@ -76,6 +78,8 @@ export function metamerismIndex(reference: Spectrum, sample: Spectrum, options: 
       ? labsOf({ reference: tested.reference, sample: scaled(tested.sample, matched) }, test)
       : shifted(labsOf(tested, test), first);
   return {
+    kind: 'metamerism-index',
+    version: 1,
     index: deltaEab(second.reference, second.sample),
     index2000: deltaE2000(second.reference, second.sample),
     matchDifference: deltaEab(first.reference, first.sample),

@@ -7,7 +7,8 @@ import { assertReading, type Reading } from './reading.js';
 import { assertViewing, type Viewing } from './viewing.js';
 
 /** A colour difference with the conditions it belongs to. */
-export interface ReadingDifference extends ColourDifference {
+export interface ReadingDifference extends Omit<ColourDifference, 'kind'> {
+  readonly kind: 'reading-difference';
   readonly viewing: Viewing;
   /** What both readings state alike. */
   readonly conditions: Conditions;
@@ -50,6 +51,7 @@ export function colourDifferenceOfReadings(
   const [first, second] = [labOfReading(reference, viewing, 'reference'), labOfReading(sample, viewing, 'sample')];
   return {
     ...colourDifference(first.lab, second.lab),
+    kind: 'reading-difference',
     viewing,
     conditions: { viewing, ...common.conditions },
     warnings: [...common.warnings, ...first.warnings, ...second.warnings],

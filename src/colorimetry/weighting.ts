@@ -16,11 +16,14 @@ export interface WeightingTable {
   readonly white: { readonly X: number; readonly Y: number; readonly Z: number };
 }
 
+/** Tables kept for the named illuminants, and for each table of a caller's own: a laboratory has a handful of grids and viewings. */
+const MOST_KEPT = 100;
+
 const named = new Map<string, WeightingTable>();
 const own = new WeakMap<Illuminant, Map<string, WeightingTable>>();
 
 /**
- * The weighting table for an illuminant, an observer and a wavelength grid; built once, then kept.
+ * The weighting table for an illuminant, an observer and a wavelength grid; built once, then kept until a hundred others were asked for.
  *
  * The table is made for the whole range of 360 to 780 nm first, on the grid that the readings would have there: between readings the
  * reflectance is interpolated to the summation step (cubic Lagrange inside, quadratic in the first and last step), beyond them the end
@@ -120,6 +123,7 @@ function kept(viewing: Viewing, key: string, build: () => WeightingTable): Weigh
   const known = tables.get(full);
   if (known) return known;
   const table = build();
+  if (tables.size >= MOST_KEPT) tables.delete(tables.keys().next().value ?? '');
   tables.set(full, table);
   return table;
 }

@@ -5,6 +5,8 @@ import { whitePoint, type Xyz } from './xyz-from-spectrum.js';
 
 /** CIE whiteness and tint of a near-white. */
 export interface Whiteness {
+  readonly kind: 'whiteness';
+  readonly version: 1;
   /** 100 for the perfect reflecting diffuser; higher is whiter. */
   readonly whiteness: number;
   /** Positive greenish, negative reddish, 0 for the hue of the perfect diffuser. */
@@ -55,7 +57,7 @@ export function whiteness(xyz: Xyz, viewing: Viewing): Whiteness {
           message: `Whiteness ${W.toFixed(1)} and tint ${T.toFixed(1)} lie outside the limits of the formulas (40 to ${upper.toFixed(1)}, and -4 to 2): the sample is no commercial white.`,
         },
       ];
-  return { whiteness: W, tint: T, withinLimits, warnings };
+  return { kind: 'whiteness', version: 1, whiteness: W, tint: T, withinLimits, warnings };
 }
 
 function chromaticity({ X, Y, Z }: Xyz, path: string): { x: number; y: number } {

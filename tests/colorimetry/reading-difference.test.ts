@@ -22,6 +22,7 @@ describe('colourDifferenceOfReadings', () => {
   test('is the colour difference with its conditions', () => {
     expect(compare(standard, batch)).toEqual({
       ...colourDifference({ L: 50, a: 10, b: 5 }, { L: 51, a: 10.5, b: 4 }),
+      kind: 'reading-difference',
       viewing: D65_10,
       conditions,
       warnings: [],
