@@ -18,7 +18,7 @@ const SPECULAR = new Set(
   ),
 );
 const INCLUDED = new Set(
-  'included incl inc including with inclus incluse incluida incluido inclusa incluso eingeschlossen inklusive inkl mit avec con'.split(
+  'included incl inc including inclus incluse incluida incluido inclusa incluso eingeschlossen inklusive inkl'.split(
     ' ',
   ),
 );
@@ -27,6 +27,8 @@ const EXCLUDED = new Set(
     ' ',
   ),
 );
+/** Words that mean included only where nothing else is said: "with the specular component excluded". */
+const WITH = new Set(['with', 'mit', 'avec', 'con']);
 const MODES: ReadonlyMap<string, 'included' | 'excluded'> = new Map([
   ...['sci', 'spin', 'rsin'].map((word) => [word, 'included'] as const),
   ...['sce', 'spex', 'rsex'].map((word) => [word, 'excluded'] as const),
@@ -65,6 +67,7 @@ export function parseStatement(text: string, about?: ConditionPart): Statement {
   const rest: string[] = [];
   let contradictory: ConditionPart | undefined;
   let specularNamed = about === 'specular';
+  let withNamed = false;
   let pending: 'included' | 'excluded' | undefined;
   const state = (part: ConditionPart, value: string) => {
     const before = found.get(part);
@@ -106,6 +109,7 @@ export function parseStatement(text: string, about?: ConditionPart): Statement {
     if (mode) state('specular', mode);
     else if (SPECULAR.has(lower)) specularNamed = true;
     else if (INCLUDED.has(lower) || (about === 'specular' && YES.has(lower))) pending = 'included';
+    else if (WITH.has(lower)) withNamed = true;
     else if (EXCLUDED.has(lower) || (about === 'specular' && NO.has(lower))) pending = 'excluded';
     else if (!FILLERS.has(lower)) rest.push(word);
     if (pending && specularNamed) {
@@ -115,6 +119,8 @@ export function parseStatement(text: string, about?: ConditionPart): Statement {
   }
   if (left !== '') rest.push(left);
   if (pending) rest.push(pending);
+  else if (withNamed && specularNamed && !found.has('specular')) found.set('specular', 'included');
+  else if (withNamed && !specularNamed) rest.push('with');
   return {
     parts: Object.fromEntries(found) as StatedParts,
     rest,

@@ -67,7 +67,12 @@ function findWide(rows: readonly string[][]): Found {
   // a preamble may hold a pair of numbers that look like wavelengths; the first of several blocks need not be the largest
   const likely = strengths.findIndex((strength, i) => strength >= 3 && hasReadingsBelow(rows, i));
   const headingRow = likely >= 0 ? likely : strengths.findIndex((strength) => strength >= strongest / 2);
-  return { kind: 'wide', headingRow, strength: strongest };
+  // a delimiter that only cuts texts apart has no readings in its columns
+  return {
+    kind: 'wide',
+    headingRow,
+    strength: likely >= 0 || hasReadingsBelow(rows, headingRow) ? strongest : strongest / 2,
+  };
 }
 
 /** Whether one of the next rows holds a reading under each wavelength or coordinate of a heading. */

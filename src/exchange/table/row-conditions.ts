@@ -13,8 +13,8 @@ export interface RowConditions {
   /** Specular mode of each spectrum and colour, to put together what belongs together. */
   readonly spectrumModes: readonly StatedParts['specular'][];
   readonly colourModes: readonly StatedParts['specular'][];
-  /** Conditions of a row without a spectrum. */
-  readonly bare: Conditions;
+  /** Conditions of a reading of each colour alone. */
+  readonly alone: readonly Conditions[];
   /** What the row says that its values are. */
   readonly quantity?: StatedQuantity;
 }
@@ -70,7 +70,7 @@ function readRow(
     colours: colours.map(viewingOf),
     spectrumModes: spectra.map(({ specular }) => specular),
     colourModes: colours.map(({ specular }) => specular),
-    bare: toConditions(row),
+    alone: colours.map(toConditions),
     ...(quantity ? { quantity } : {}),
   };
 }

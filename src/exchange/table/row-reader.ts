@@ -87,10 +87,13 @@ export function createRowReader(plan: TablePlan, file: FileContext): RowReader {
       }
       if (found > 0) return;
       if (read.length === 0) throw noColour(plan, placeOf);
-      tableFor('colours').add(
-        { ...common, fields, colours: read.map(({ colour }) => colour), conditions: conditions.bare },
-        { ...namePlace, value: () => placeOf(0) },
-      );
+      for (const mode of new Set(read.map((one) => one.mode))) {
+        const own = read.filter((one) => one.mode === mode);
+        tableFor('colours').add(
+          { ...common, fields, colours: own.map(({ colour }) => colour), conditions: conditions.alone[own[0].index] },
+          { ...namePlace, value: () => placeOf(0) },
+        );
+      }
     },
     tables: () => (tables.size > 0 ? [...tables.values()].map((table) => table.table()) : [{ line, count: 0 }]),
   };
@@ -102,6 +105,8 @@ function scaleOf({ turn, scale }: SpectrumPlan): SpectrumPlan['scale'] {
 }
 
 interface ReadColour {
+  /** Number of the colour in its table. */
+  readonly index: number;
   readonly colour: RawColour;
   readonly mode: RowConditions['colourModes'][number];
 }
@@ -180,7 +185,7 @@ function readColour(
   };
   const values: Triple = [read(indices[0]), read(indices[1]), read(indices[2])];
   const place = (i: number) => placeOf(indices[i]);
-  return [{ colour: { space, values, viewing: colours[c], white, place }, mode: colourModes[c] }];
+  return [{ index: c, colour: { space, values, viewing: colours[c], white, place }, mode: colourModes[c] }];
 }
 
 function readFields(cells: readonly string[], { fieldColumns }: TablePlan): Readonly<Record<string, string>> {

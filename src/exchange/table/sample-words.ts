@@ -25,7 +25,6 @@ const NAMES: readonly (readonly string[])[] = [
     'panel id',
     'code',
     'label',
-    'title',
   ],
   ['description', 'beschreibung', 'batch', 'batch no', 'charge', 'lot', 'material'],
 ];

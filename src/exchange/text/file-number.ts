@@ -72,7 +72,7 @@ const EXACT = 1e10;
 export function fractionOfPercent(percent: number): number {
   const scaled = percent * EXACT;
   const whole = Math.round(scaled);
-  return Math.abs(scaled - whole) < 1e-3 && Math.abs(whole) < Number.MAX_SAFE_INTEGER
+  return whole !== 0 && Math.abs(scaled - whole) < 1e-3 && Math.abs(whole) < Number.MAX_SAFE_INTEGER
     ? whole / (EXACT * 100)
     : percent / 100;
 }
