@@ -29,6 +29,6 @@ export interface RawReading {
 /** Where the parts of a reading stand, for faults and notes; asked only when needed. */
 export interface ReadingPlaces {
   /** Absent where the table has no place for names at all. */
-  readonly name?: () => string;
+  readonly name?: (() => string) | undefined;
   readonly value: (index: number) => string;
 }

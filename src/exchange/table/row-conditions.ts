@@ -29,8 +29,13 @@ const MOST_KEPT = 1000;
 export function createRowConditions(plan: TablePlan, file: FileContext) {
   const { conditionColumns, kindColumns } = plan;
   const kept = new Map<string, RowConditions>();
+  let only: RowConditions | undefined;
   const indices = [...conditionColumns.map(({ index }) => index), ...kindColumns];
   return (cells: readonly string[], placeOf: (index: number) => string): RowConditions => {
+    if (indices.length === 0) {
+      only ??= readRow(plan, cells, placeOf, file);
+      return only;
+    }
     let key = '';
     for (const index of indices) key += `${cells[index]}\n`;
     const known = kept.get(key);

@@ -26,6 +26,8 @@ export interface RowReader {
   tables(): readonly MeasurementTable[];
 }
 
+const NO_COLOURS: readonly ReadColour[] = [];
+const NO_RAW_COLOURS: readonly RawColour[] = [];
 const NO_FIELDS: Readonly<Record<string, string>> = Object.freeze({});
 
 /** Reads the rows of one table as planned: a row gives one reading, or one for each of its spectra. */
@@ -53,36 +55,39 @@ export function createRowReader(plan: TablePlan, file: FileContext): RowReader {
       if (quantity && quantityTaken(quantity.quantity, file.options.quantity) === undefined) {
         return leaveOut(quantity.quantity ?? '', plan, placeOf, file);
       }
-      const common = {
-        name: name === undefined ? (commonName ?? '') : cells[name].trim(),
-        replicate: replicate === undefined ? '' : cells[replicate].trim(),
-        line: at,
-      };
+      const own = name === undefined ? (commonName ?? '') : cells[name].trim();
+      const repeat = replicate === undefined ? '' : cells[replicate].trim();
+      const common = { name: own, replicate: repeat, line: at };
       if (isLeftOut(common, () => placeOf(name ?? 0), file, plan.samplesOnly)) return;
-      const read = colours.flatMap((colour, c) => readColour(colour, c, cells, conditions, file, placeOf));
+      const read = colours.length === 0 ? NO_COLOURS : readColours(colours, cells, conditions, file, placeOf);
       const fields = readFields(cells, plan);
-      const namePlace = name === undefined ? {} : { name: () => placeOf(name) };
+      const namePlace = name === undefined ? undefined : () => placeOf(name);
       let found = 0;
       for (let k = 0; k < spectra.length; k++) {
         const spectrum = spectra[k];
-        const bands = bandsOf(cells, spectrum.columns);
+        const { columns, resampling } = spectrum;
+        const bands = bandsOf(cells, columns);
         if (!bands) continue;
         found++;
-        readNumbers(cells, spectrum, bands, buffers[k], file, placeOf);
-        const full = bands.from === 0 && bands.to === spectrum.columns.length - 1;
+        const { from, to } = bands;
+        const buffer = buffers[k];
+        readNumbers(cells, spectrum, bands, buffer, file, placeOf);
+        const full = from === 0 && to === columns.length - 1;
         const part = full ? whole[k] : cutBands(spectrum, bands, k, placeOf, file);
-        const values = spectrum.resampling
-          ? sumBands(buffers[k], spectrum.resampling)
-          : buffers[k].subarray(bands.from, bands.to + 1);
+        const values = resampling ? sumBands(buffer, resampling) : full ? buffer : buffer.slice(from, to + 1);
+        const colourList =
+          read.length === 0 ? NO_RAW_COLOURS : belonging(read, conditions.spectrumModes[k], spectra.length);
         tableFor(part.key, part.grid, part.scale).add(
           {
-            ...common,
+            name: own,
+            replicate: repeat,
+            line: at,
             fields,
-            values: full && !spectrum.resampling ? buffers[k] : values,
-            colours: belonging(read, conditions.spectrumModes[k], spectra.length),
+            values,
+            colours: colourList,
             conditions: conditions.spectra[k],
           },
-          { ...namePlace, value: (i) => placeOf(spectrum.columns[spectrum.resampling?.[i]?.first ?? i + bands.from]) },
+          { name: namePlace, value: (i) => placeOf(columns[resampling?.[i]?.first ?? i + from]) },
         );
       }
       if (found > 0) return;
@@ -91,7 +96,7 @@ export function createRowReader(plan: TablePlan, file: FileContext): RowReader {
         const own = read.filter((one) => one.mode === mode);
         tableFor('colours').add(
           { ...common, fields, colours: own.map(({ colour }) => colour), conditions: conditions.alone[own[0].index] },
-          { ...namePlace, value: () => placeOf(0) },
+          { name: namePlace, value: () => placeOf(0) },
         );
       }
     },
@@ -166,6 +171,16 @@ function cutBands(
   );
   const cut = { start: grid.start + from * grid.step, step: grid.step, count: to - from + 1 };
   return { key: `${k} ${from} ${to}`, grid: cut, scale: scaleOf(spectrum) };
+}
+
+function readColours(
+  colours: readonly ColourPlan[],
+  cells: readonly string[],
+  conditions: RowConditions,
+  file: FileContext,
+  placeOf: PlaceOf,
+): ReadColour[] {
+  return colours.flatMap((colour, c) => readColour(colour, c, cells, conditions, file, placeOf));
 }
 
 /** A colour of a row; none where all three cells are empty. */

@@ -109,9 +109,10 @@ function toSpectrum(
   file: FileContext,
 ): Spectrum {
   refuseImpossible(raw, scale, stated, places, file.notes);
-  const values = scale === 'percent' ? raw.map(fractionOfPercent) : raw;
+  // in place: the spectrum holds a copy, and the array is filled anew for the next reading
+  if (scale === 'percent') for (let i = 0; i < raw.length; i++) raw[i] = fractionOfPercent(raw[i]);
   try {
-    return createSpectrum({ start, step, values, scale: 'fraction' });
+    return createSpectrum({ start, step, values: raw, scale: 'fraction' });
   } catch (error) {
     // what the checks above let pass and a spectrum may not hold is told at its place in the file
     if (!(error instanceof TintladderError)) throw error;
@@ -126,6 +127,16 @@ function toMeasurement(
   heading: number,
   file: FileContext,
 ): Measurement {
+  if (colours.length === 0) {
+    return {
+      name,
+      ...(spectrum ? { spectrum } : {}),
+      conditions,
+      ...(replicate === '' ? {} : { replicate: ownText(replicate) }),
+      fields,
+      line,
+    };
+  }
   const measured = colours.map((colour) => toColour(colour, file));
   measured.forEach((colour, i) => {
     if (spectrum) checkColour(spectrum, colour, name, () => colours[i].place(0), file.notes);
@@ -143,7 +154,7 @@ function toMeasurement(
     ...(spectrum ? { spectrum } : {}),
     ...(lab ? { lab } : {}),
     ...(xyz ? { xyz } : {}),
-    conditions: measured.length > 0 ? withViewing(conditions, viewing) : conditions,
+    conditions: withViewing(conditions, viewing),
     ...(replicate === '' ? {} : { replicate: ownText(replicate) }),
     ...(complete ? {} : { colours: measured }),
     fields,

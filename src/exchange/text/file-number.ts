@@ -16,11 +16,32 @@ const PERCENT_SIGN = /\s*%$/;
  * mark other than the file's are no numbers. `65.8%` is 65.8.
  */
 export function parseFileNumber(text: string, style: NumberStyle): number | undefined {
-  const value = +text;
-  // the common case: plain digits with a point, which JavaScript reads itself; its hexadecimals and blanks are caught by the letter and the length
-  if (value - value === 0 && style.decimalMark === '.' && text.charCodeAt(1) < 0x3a && text.charCodeAt(0) > 0x20)
-    return value;
+  if (style.decimalMark === '.') {
+    const value = plainDecimal(text);
+    if (value >= 0) return value;
+  }
   return parseSlowly(text.trim(), style);
+}
+
+const POWERS = Array.from({ length: 16 }, (_, i) => 10 ** i);
+
+/**
+ * The common case: at most 15 digits with one point among them; -1 for anything else. A whole number below 2^53 divided by an exact power of ten is
+ * the double nearest to the decimal, as JavaScript's own reading gives it, in half the time.
+ */
+function plainDecimal(text: string): number {
+  const { length } = text;
+  if (length === 0 || length > 16) return -1;
+  let whole = 0;
+  let point = -1;
+  for (let i = 0; i < length; i++) {
+    const digit = text.charCodeAt(i) - 0x30;
+    if (digit >= 0 && digit <= 9) whole = whole * 10 + digit;
+    else if (digit === -2 && point < 0) point = i;
+    else return -1;
+  }
+  if (point < 0) return length > 15 ? -1 : whole;
+  return length === 1 ? -1 : whole / POWERS[length - point - 1];
 }
 
 function parseSlowly(text: string, style: NumberStyle): number | undefined {
