@@ -9,6 +9,63 @@ export function randomFrom(seed: number): () => number {
   };
 }
 
+/** Tokens that mean something to a reader; over and over they must cost no more than their length. */
+export const TOKENS = [
+  '$$ ',
+  '##',
+  '##A=',
+  '<a>',
+  '<',
+  '&amp;',
+  'BEGIN_DATA\n',
+  'KEYWORD "x"\n',
+  '"',
+  '""',
+  "'",
+  '# ',
+  '//',
+  ',',
+  ';',
+  '\t',
+  '\n',
+  '\r',
+  ' ',
+  '(',
+  ')',
+  '[',
+  '{',
+  '%',
+  '°',
+  ':',
+  '=',
+  'a:',
+  'a=b,',
+  '1',
+  '0.',
+  '1,',
+  '400,',
+  '400 nm ',
+  'L*',
+  'a*,',
+  'D65/10 ',
+  'F2',
+  'SCI ',
+  'specular ',
+  'log(1/R) ',
+  'R ',
+  'K/S',
+  '0-1',
+  'mean ',
+  '-',
+  '+1',
+  'e',
+  'STUV',
+  '%JK',
+  '\u0000',
+  '\ufeff',
+  'ß',
+];
+
 const TELLING = new TextEncoder().encode('"\'#<>&;,\t\n\r=%@STUVsJjAa+-.eE0129 BEGIN_DATA__proto__nm');
 
 /** Damages a file in one to four places: bytes changed, cut, doubled, moved or put in, or the end cut off. */
@@ -20,7 +77,7 @@ export function mutate(bytes: Uint8Array, random: () => number): Uint8Array {
     const at = below(mutated.length + 1);
     const length = 1 + below(random() < 0.8 ? 8 : 200);
     const part = mutated.slice(at, at + length);
-    switch (below(7)) {
+    switch (below(8)) {
       case 0:
         mutated[at] = below(256);
         break;
@@ -36,6 +93,12 @@ export function mutate(bytes: Uint8Array, random: () => number): Uint8Array {
       case 4:
         mutated.splice(below(mutated.length + 1), 0, ...mutated.splice(at, length));
         break;
+      case 6: {
+        const token = new TextEncoder().encode(TOKENS[below(TOKENS.length)]);
+        const times = 1 + below(random() < 0.9 ? 8 : 300);
+        mutated.splice(at, 0, ...Array.from({ length: times }, () => [...token]).flat());
+        break;
+      }
       case 5:
         mutated.splice(at, 0, ...Array.from({ length: 1 + below(6) }, () => TELLING[below(TELLING.length)]));
         break;

@@ -16,8 +16,12 @@ const KEY_ALONE = /^([^:=]{1,60})[:=]$/;
 /** Where one of several pairs in a cell ends and the next begins. */
 const NEXT_PAIR = /[,;|\t]\s*(?=[^,;:=|\t]{1,40}[:=])/;
 
+const MOST_STATEMENTS = 40;
+
 /** Keys with their values, or sentences, of a row: `Illuminant: D65, Observer: 10°`, `Illuminant;D65`, `Sample name;blue;;`. */
 export function remarksOf({ cells, line }: LooseRow): Remark[] {
+  // nobody states so much in one line
+  if (cells.reduce((count, cell) => (cell === '' ? count : count + 1), 0) > MOST_STATEMENTS) return [];
   const filled = cells.flatMap((cell, i) => {
     const text = cell.replace(/^\s*(?:#|\/\/)+/, '').trim();
     return text === '' ? [] : [{ text, place: cellPlace(line, i + 1) }];

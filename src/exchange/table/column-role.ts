@@ -15,10 +15,12 @@ export type ColumnRole =
   | { readonly kind: 'kind' }
   | { readonly kind: 'text' };
 
+const TEXT: ColumnRole = { kind: 'text' };
 const PLAIN_NUMBER = /^\s*[+-]?[\d.,]+\s*$/;
 
 /** What a column holds, by its heading: reflectance at a wavelength, a coordinate, a name, a condition, or other text. */
 export function columnRole(heading: string): ColumnRole {
+  if (heading === '') return TEXT;
   const label = parseWavelengthLabel(heading);
   if (label) return { kind: 'wavelength', label };
   if (PLAIN_NUMBER.test(heading)) return { kind: 'text' };
