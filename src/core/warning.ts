@@ -69,6 +69,7 @@ export const WARNING_CODES = [
   'empty-bands-cut',
   'hunter-lab-left-out',
   'limits-differ',
+  'mode-from-name',
   'name-column-guessed',
   'negative-noise',
   'other-quantities-left-out',

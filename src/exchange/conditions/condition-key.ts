@@ -38,6 +38,7 @@ export function conditionKey(key: string): readonly ConditionPart[] {
     .replace(/light source|source de lumière|lichtquelle/, 'illuminant')
     .split(/[^\p{L}]+/u)
     .filter((word) => word !== '');
+  if (words.includes('viewing') && words.every((word) => FILLERS.has(word))) return ['illuminant', 'observer'];
   const parts = new Set<ConditionPart>();
   for (const word of words) {
     const found = WORDS.find(([, names]) => names.has(word));

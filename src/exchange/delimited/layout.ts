@@ -15,6 +15,8 @@ export interface Layout {
   readonly headingRow: number;
   /** Some rows of data below a heading, to see what its columns hold. */
   readonly rows: readonly (readonly string[])[];
+  /** Runs of blanks separate the cells, to be read as tabs. */
+  readonly blanks: boolean;
 }
 
 const LOOKED_AT = 200;
@@ -36,9 +38,10 @@ export function findLayout(text: string): Layout {
     const found = findWide(rows) ?? findLong(rows) ?? findTransposed(rows);
     if (found && (!best || found.strength > best.strength)) best = { ...found, delimiter, rows };
   }
+  best ??= findBlankSeparated(text);
   if (best?.delimiter) {
     const { kind, delimiter, headingRow, rows = [] } = best;
-    return { kind, delimiter, headingRow, rows: rows.slice(headingRow + 1) };
+    return { kind, delimiter, headingRow, rows: rows.slice(headingRow + 1), blanks: best.blanks === true };
   }
   const lines = text.split('\n');
   const line = lines.findIndex((candidate) => candidate.trim() !== '');
@@ -57,8 +60,24 @@ type Found =
       readonly strength: number;
       readonly delimiter?: Delimiter;
       readonly rows?: Layout['rows'];
+      readonly blanks?: boolean;
     }
   | undefined;
+
+/** Readings in columns that nothing but blanks separates: only rows of wavelengths, since names may hold blanks. */
+function findBlankSeparated(text: string): Found {
+  const rows = firstRows(blanksAsTabs(text), '\t', LOOKED_AT);
+  const found = findTransposed(rows);
+  return found && found.strength >= 3 ? { ...found, delimiter: '\t', rows, blanks: true } : undefined;
+}
+
+/** Runs of blanks as tabs, none at the ends of a line; lines that are `key: value` stay as they are. */
+export function blanksAsTabs(text: string): string {
+  return text
+    .split('\n')
+    .map((line) => (/[:=]/.test(line) ? line : line.trim().replace(/[ \u00a0]+/g, '\t')))
+    .join('\n');
+}
 
 function findWide(rows: readonly string[][]): Found {
   const strengths = rows.map(headingStrength);

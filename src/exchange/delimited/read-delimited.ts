@@ -5,7 +5,7 @@ import { refuseEmpty } from '../text/decode-text.js';
 import type { Notes } from '../text/notes.js';
 import type { TextSink } from '../text/text-sink.js';
 import { checkLastNumber } from './last-number.js';
-import { findLayout } from './layout.js';
+import { blanksAsTabs, findLayout } from './layout.js';
 import type { LayoutReader } from './layout-reader.js';
 import { createLongReader } from './long-table.js';
 import { createRowSplitter, type RowSplitter } from './rows.js';
@@ -37,6 +37,8 @@ export function createDelimitedReader(
       before = cells;
       reader.row(cells, line);
     });
+    const rows = splitter;
+    splitter = layout.blanks ? withoutBlanks(rows) : rows;
     splitter.push(text);
     beginning = undefined;
   };
@@ -63,4 +65,16 @@ export function createDelimitedReader(
 function wholeLines(text: string, whole: boolean): string {
   const unified = text.slice(0, LOOKED_AT * 2).replace(/\r\n?/g, '\n');
   return whole ? unified : unified.slice(0, unified.lastIndexOf('\n') + 1) || unified;
+}
+
+/** Gathers text whose cells only blanks separate, and hands it on with tabs. */
+function withoutBlanks(rows: RowSplitter): RowSplitter {
+  const blocks: string[] = [];
+  return {
+    push: (text) => void blocks.push(text),
+    end() {
+      rows.push(blanksAsTabs(blocks.join('').replace(/\r\n?/g, '\n')));
+      rows.end();
+    },
+  };
 }

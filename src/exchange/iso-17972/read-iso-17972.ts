@@ -3,6 +3,8 @@ import { nearest } from '../conditions/read-condition.js';
 import { toConditions, viewingOf } from '../conditions/stated-parts.js';
 import type { Emit, ReaderOptions } from '../measurement/format-contract.js';
 import type { MeasurementTable } from '../measurement/measurement.js';
+import { quantityInProse } from '../quantity/quantity-text.js';
+import type { ReflectanceScale } from '../quantity/reflectance-scale.js';
 import { unsupportedQuantity } from '../quantity/unsupported-quantity.js';
 import { sumBands } from '../table/bands.js';
 import type { Triple } from '../table/coordinates.js';
@@ -51,11 +53,18 @@ function readText(text: string, file: FileContext): () => readonly MeasurementTa
     });
   }
   const specifications = readColourSpecifications(root, file.notes);
+  const scale = statedScale(root);
   const tables = new Map<string, TableReader>();
   for (const object of descendants(root, 'Object')) {
-    for (const colours of coloursOf(object, specifications, file)) readColours(colours, file, tables);
+    for (const colours of coloursOf(object, specifications, file)) readColours(colours, scale, file, tables);
   }
   return () => [...tables.values()].map(({ table }) => table());
+}
+
+/** The scale that the description of the file states, such as "Reflectance values in percent". */
+function statedScale(root: XmlElement): ReflectanceScale | undefined {
+  const description = childOf(childOf(root, 'FileInformation'), 'Description')?.text ?? '';
+  return quantityInProse(description)?.scale;
 }
 
 interface Colour {
@@ -120,6 +129,7 @@ function refuseOtherSpectra(
 
 function readColours(
   { object, spectrum, colours }: ObjectColours,
+  scale: ReflectanceScale | undefined,
   file: FileContext,
   tables: Map<string, TableReader>,
 ): void {
@@ -148,7 +158,7 @@ function readColours(
   ]);
   let table = tables.get(key);
   if (!table) {
-    table = createTableReader({ line: object.line, ...(bands ? { grid: bands.grid } : {}) }, file);
+    table = createTableReader({ line: object.line, ...(bands ? { grid: bands.grid } : {}), scale }, file);
     tables.set(key, table);
   }
   table.add(

@@ -36,7 +36,10 @@ export function writeIso17972(measurements: readonly Measurement[]): string {
   return [
     '<?xml version="1.0" encoding="UTF-8"?>',
     '<cc:CxF xmlns:cc="http://colorexchangeformat.com/CxF3-core">',
-    element('FileInformation', {}, [element('Creator', {}, ['tintladder'])]),
+    element('FileInformation', {}, [
+      element('Creator', {}, ['tintladder']),
+      element('Description', {}, ['Reflectance values in fractions of 1']),
+    ]),
     '<cc:Resources>',
     '<cc:ObjectCollection>',
     ...objects,

@@ -19,12 +19,18 @@ export interface CoordinateHeading {
 }
 
 const EDGE = String.raw`(?![\p{L}\p{N}*'’])`;
-const STARRED = new RegExp(String.raw`(?<![\p{L}\p{N}ΔΣ*])(?:CIE(?:LAB)?[\s_]*|LAB[\s_]+)?([Lab])\s?\*${EDGE}`, 'u');
+const STARRED = new RegExp(
+  String.raw`(?<![\p{L}\p{N}ΔΣ*])(?:CIE(?:LAB)?[\s_]*|LAB[\s_]+)?([Lab])\s?\*(?:10(?!\d))?${EDGE}`,
+  'u',
+);
 const NAMED = new RegExp(String.raw`(?<![\p{L}\p{N}Δ*])(?:CIE[\s_]*)?LAB[\s_]*([LABab])${EDGE}`, 'iu');
 const CIE = new RegExp(String.raw`(?<![\p{L}\p{N}Δ*])CIE[\s_]*([Lab])${EDGE}`, 'u');
 const PLAIN = new RegExp(String.raw`^\s*([LabAB])${EDGE}`, 'u');
 const HUNTER = /hunter/iu;
-const TRISTIMULUS = new RegExp(String.raw`(?<![\p{L}\p{N}Δ*])(?:CIE(?:XYZ)?[\s_]*|XYZ[\s_]*)?([XYZ])${EDGE}`, 'u');
+const TRISTIMULUS = new RegExp(
+  String.raw`(?<![\p{L}\p{N}Δ*])(?:CIE(?:XYZ)?[\s_]*|XYZ[\s_]*)?([XYZ])(?:10(?!\d))?${EDGE}`,
+  'u',
+);
 
 /** Reads a heading as a colour coordinate with its conditions in any order: `L*(F2/10)`, `D65/10° a*`, `LAB_B`, `X SCI`. */
 export function parseCoordinate(heading: string): CoordinateHeading | undefined {
@@ -35,16 +41,18 @@ export function parseCoordinate(heading: string): CoordinateHeading | undefined 
   const found = certain ?? TRISTIMULUS.exec(text) ?? PLAIN.exec(text);
   if (!found) return undefined;
   const [whole, letter] = found;
+  // X10, Y10, Z10 and L*10 are the CIE's way of writing those of the 10 degree observer
+  const tenDegrees = whole.endsWith('10');
   const around = `${text.slice(0, found.index)} ${text.slice(found.index + whole.length)}`;
   const scale = found === certain ? undefined : parseScale(around);
   const { parts, rest, contradictory } = parseStatement(scale?.rest ?? around);
-  if (contradictory) return undefined;
+  if (contradictory || (tenDegrees && parts.observer === '2')) return undefined;
   // words that are no condition are passed over only beside a star or a standard's name
   if (rest.length > 0 && !certain) return undefined;
   if (rest.some((word) => OTHER_KINDS.test(word))) return undefined;
   return {
     coordinate: coordinateOf(letter),
-    stated: parts,
+    stated: tenDegrees && !parts.observer ? { ...parts, observer: '10' } : parts,
     ...(scale?.white === undefined ? {} : { white: scale.white }),
     unknown: rest.join(' '),
     certain: certain !== null,

@@ -9,6 +9,7 @@ import type { Triple } from './coordinates.js';
 import type { FileContext } from './file-context.js';
 import type { ColourPlan, SpectrumPlan } from './heading.js';
 import { isLeftOut } from './left-out.js';
+import { withModeOfName } from './mode-in-name.js';
 import type { RawColour } from './raw-reading.js';
 import { createRowConditions, type RowConditions } from './row-conditions.js';
 import type { TablePlan } from './table-plan.js';
@@ -85,7 +86,7 @@ export function createRowReader(plan: TablePlan, file: FileContext): RowReader {
             fields,
             values,
             colours: colourList,
-            conditions: conditions.spectra[k],
+            conditions: withModeOfName(conditions.spectra[k], own, () => placeOf(name ?? 0), file.notes),
           },
           { name: namePlace, value: (i) => placeOf(columns[resampling?.[i]?.first ?? i + from]) },
         );

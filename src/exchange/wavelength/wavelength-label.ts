@@ -17,7 +17,7 @@ export interface WavelengthLabel {
 const NUMBER = /(?<![\d.,])(\d{3,4})(?:[.,](\d{1,17}))?(?!\d)/;
 /** Words that stand beside a wavelength and say nothing of the value. */
 const FILLERS =
-  /(?<!\p{L})(?:nm|nanomet(?:er|re)s?|wl|w|wavelength|wellenlänge|lambda|λ|spec|spectral|spectrum|at|bei|value|values)(?!\p{L})/giu;
+  /(?<!\p{L})(?:nm|nanomet(?:er|re)s?|wl|w|wavelength|wellenlänge|lambda|λ|spectral|spectrum|at|bei|value|values)(?!\p{L})/giu;
 const PLAIN = /^\s*(\d{3,4})(?:[.,](\d{1,17}))?\s*(?:nm)?\s*$/;
 
 /** Whether a number can be a wavelength in nm, from the ultraviolet to the near infrared. */
