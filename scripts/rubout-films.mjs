@@ -96,6 +96,7 @@ function filmOf(paint, surface, state) {
     if (hides) {
       const [a, b] = [1 + ratio, Math.sqrt(ratio * ratio + 2 * ratio)];
       const coth = 1 / Math.tanh(b * hides.thickness * S);
+      // for each part of white S is about 1, so this thickness is an S X
       internal = (1 - hides.card * (a - b * coth)) / (a - hides.card + b * coth);
     }
     const { external: k1, internal: k2 } = surface;
@@ -135,6 +136,10 @@ const FAULT_STATES = {
     const hides = { card: 0.8, thickness };
     return [{ hides }, { hides: { card: 0.8, thickness: thickness * (1 - between(0.05, 0.4)) } }];
   },
+  'coloured flocculated over a card': ({ between }, n) => {
+    const hides = { card: 0.8, thickness: between(5, 14) };
+    return [{ absorbs: Array(n).fill(1 - between(0.05, 0.3)), hides }, { hides }];
+  },
   'flocculated, gloss changed': ({ between, sign }, n) => [
     { absorbs: Array(n).fill(1 - between(0.05, 0.3)) },
     { gloss: sign() * between(0.001, 0.004) },
@@ -165,6 +170,75 @@ function erring(film, slope, [offset, gain, tilt, bands, wave, shift], random, s
       shift * slope[i] * 10;
     return Math.max(R + size * error, 1e-4);
   });
+}
+
+/** What rubbing frees in a film over a chart. */
+const FREED = {
+  'chart: nothing freed': [1, 1],
+  'chart: coloured freed': [0, 1],
+  'chart: white freed': [1, 0],
+  'chart: both freed': [0, 0],
+};
+export const CHART_FAULTS = Object.keys(FREED);
+
+/**
+ * A film over a chart whose contrast ratio is 0.85 to 0.97, rubbed and so thinner by up to 20 %; its thicknesses are gauged with `gauge` error.
+ *
+ * @returns what was read, and the true ratios of K (of the colorants) and S
+ */
+export function simulateChartRubOut(
+  library,
+  fault,
+  { random, spots = 3, noise = random.log(2e-4, 1e-3), gauge = 0.01 },
+) {
+  const { createSpectrum, contrastRatio, D65_10 } = library;
+  const spectrum = (values) => createSpectrum({ ...GRID, values, scale: 'fraction' });
+  const [keepsColour, keepsWhite] = FREED[fault];
+  const surface = { external: 0.04, internal: 0.6, specular: random.pick(['included', 'excluded']) };
+  for (;;) {
+    const paint = drawPaint(random, { depth: 'mid', colorants: 1, massTone: false });
+    paint.whiteK = paint.whiteK.map((value) => value * 0.2);
+    const left = [keepsColour, keepsWhite].map((keeps) => (keeps ? 1 : 1 - random.between(0.1, 0.3)));
+    const thickness = random.between(1.5, 6);
+    const [fields, thinner] = [{ black: 0.02, white: 0.85 }, random.between(0.8, 1)];
+    const state = (card, rubbed) => ({
+      absorbs: [rubbed ? 1 : left[0]],
+      scatters: rubbed ? 1 : left[1],
+      hides: { card, thickness: rubbed ? thickness * thinner : thickness },
+    });
+    const clean = (card, rubbed) => filmOf(paint, surface, state(card, rubbed));
+    const ratio = contrastRatio(spectrum(clean(fields.black, false)), spectrum(clean(fields.white, false)), {
+      viewing: D65_10,
+    });
+    if (!(ratio > 0.85 && ratio < 0.97)) continue;
+    const read = (film) => {
+      const [offset, gain] = [0.3 * noise * random.normal(), noise * random.normal()];
+      return spectrum(film.map((R) => Math.max(R * (1 + gain) + offset + 0.3 * noise * random.normal(), 1e-4)));
+    };
+    const bare = (R) => spectrum(WAVELENGTHS.map(() => library.measuredReflectance(R, surface)));
+    const area = (rubbed) => {
+      const spotsOf = (card) => ({ spot: Array.from({ length: spots }, () => read(clean(card, rubbed))) });
+      const true_ = 60 * (rubbed ? thinner : 1);
+      return {
+        overBlack: spotsOf(fields.black),
+        overWhite: spotsOf(fields.white),
+        thickness: true_ * (1 + gauge * random.normal()),
+      };
+    };
+    const options = {
+      viewing: D65_10,
+      surface,
+      black: bare(fields.black),
+      white: bare(fields.white),
+      thicknessUncertainty: gauge,
+    };
+    return {
+      unrubbed: area(false),
+      rubbed: area(true),
+      options,
+      truth: { absorption: 1 / left[0], scattering: 1 / left[1] },
+    };
+  }
 }
 
 const slopeOf = (film) => film.map((_, i) => (film[Math.min(i + 1, 30)] - film[Math.max(i - 1, 0)]) / 20);
@@ -215,6 +289,16 @@ export function simulateRubOut(library, fault, options) {
     };
     return { unrubbed: area(before), rubbed: area(after) };
   });
+  // the film over the black of the card, and the card itself
+  const ofCard = () => {
+    const black = { ...before, hides: { ...before.hides, card: 0.02 } };
+    const bare = (R) => spectrum(WAVELENGTHS.map(() => library.measuredReflectance(R, surface)));
+    return {
+      film: { spot: Array.from({ length: spots }, () => read(filmOf(paint, surface, black))) },
+      white: bare(0.8),
+      black: bare(0.02),
+    };
+  };
   const nested = (name) => (drawdowns === 1 ? drawn[0][name] : { drawdown: drawn.map((one) => one[name]) });
   const base = { ...paint, pigments: [] };
   return {
@@ -224,6 +308,7 @@ export function simulateRubOut(library, fault, options) {
     truth: { from, to },
     unrubbed: nested('unrubbed'),
     rubbed: nested('rubbed'),
+    ...(options.overBlack && { overBlack: ofCard() }),
     white: options.massTone ? undefined : read(filmOf(base, surface, {})),
     surface: { external: 0.04, internal: 0.6, specular },
     tint: options.massTone ? 'mass-tone' : colorants > 1 ? 'several-pigments' : 'single-pigment',

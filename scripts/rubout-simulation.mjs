@@ -4,7 +4,7 @@
 //   npm run simulate:rubout -- [films per row, default 400] [seed, default 20]
 import { argv } from 'node:process';
 import { fileURLToPath } from 'node:url';
-import { randomFrom, simulateRubOut } from './rubout-films.mjs';
+import { CHART_FAULTS, randomFrom, simulateChartRubOut, simulateRubOut } from './rubout-films.mjs';
 
 const COLOURED = 'coloured-pigment-flocculated';
 const WHITE = 'white-pigment-flocculated';
@@ -12,6 +12,7 @@ const BOTH = 'both-flocculated';
 const ONE = 'one-colorant-flocculated';
 const SEPARATED = 'pigments-separated';
 const SURFACE = 'surface-changed';
+const THICKNESS = 'thickness-changed';
 /** Causes that name a pigment by itself. */
 const PIGMENTS = [COLOURED, WHITE, BOTH, ONE];
 
@@ -58,6 +59,8 @@ export const SCENARIOS = [
   ['gloss, any', 'gloss', {}],
   ['gloss, Lab', 'gloss', { kind: 'lab' }],
   ['card showing through', 'card showing through', {}],
+  ['card, film over black read', 'card showing through', { overBlack: true }],
+  ['coloured flocculated, over black read', 'coloured flocculated over a card', { overBlack: true, depth: 'mid' }],
   ['flocculated, gloss changed', 'flocculated, gloss changed', { depth: 'mid' }],
 ];
 
@@ -101,6 +104,7 @@ export function diagnose(
       tint: film.tint,
       white: film.white && as(film.white),
       precision: precision ? { spot: noise } : undefined,
+      ...(options.overBlack && { overBlack: film.overBlack }),
       ...told,
     });
     const left = possible(result);
@@ -126,6 +130,22 @@ export function diagnose(
   return row;
 }
 
+/** Assesses rub-outs over a chart: how often the intervals of K and S hold the truth, and what is said of both pigments. */
+export function diagnoseChart(library, fault, { films, seed }) {
+  const random = randomFrom(seed);
+  const row = { fault, films, absorption: 0, scattering: 0, coloured: {}, white: {} };
+  for (let i = 0; i < films; i++) {
+    const { unrubbed, rubbed, options, truth } = simulateChartRubOut(library, fault, { random });
+    const result = library.assessChartRubOut(unrubbed, rubbed, options);
+    for (const name of ['absorption', 'scattering']) {
+      const { low = 0, high = 0 } = result[name]?.interval ?? {};
+      if (low <= truth[name] && truth[name] <= high) row[name]++;
+    }
+    for (const side of ['coloured', 'white']) row[side][result[side]] = (row[side][result[side]] ?? 0) + 1;
+  }
+  return row;
+}
+
 /** The share of a row in which a cause is ruled out, in question, or the only one. */
 export const share = (row, list, cause) => (row[list][cause] ?? 0) / row.films;
 
@@ -139,18 +159,24 @@ async function main() {
     `${films} films a row, seed ${seed}; %: of all films, in question (? ) and ruled out (- ) by cause; only: the one cause left`,
   );
   console.log(
-    `${'films'.padEnd(40)} shown direc prove cover  none |  col?  whi?  bot?  one?  sep?  sur? unev? |  col-  whi-  bot-  sur- | only`,
+    `${'films'.padEnd(40)} shown direc prove cover  none |  col?  whi?  bot?  one?  sep?  sur? unev? thic? |  col-  whi-  bot-  sur- | only`,
   );
   for (const scenario of SCENARIOS.filter(([name]) => !pattern || name.includes(pattern))) {
     const row = diagnose(library, scenario, { films, seed });
     const of = (count) => percent(count / row.films);
-    const left = [COLOURED, WHITE, BOTH, ONE, SEPARATED, SURFACE, 'uneven-film'].map((cause) =>
+    const left = [COLOURED, WHITE, BOTH, ONE, SEPARATED, SURFACE, 'uneven-film', THICKNESS].map((cause) =>
       percent(share(row, 'possible', cause)),
     );
     const out = [COLOURED, WHITE, BOTH, SURFACE].map((cause) => percent(share(row, 'excluded', cause)));
     const only = Object.entries(row.only).map(([cause, n]) => `${cause.slice(0, 9)} ${of(n).trim()}`);
     console.log(
       `${`${row.name} (${row.films})`.padEnd(40)}${of(row.shown)}${of(row.direction)}${of(row.proven)}${percent(row.intervals ? row.covered / row.intervals : 0)}${of(row.nothing)} |${left.join('')} |${out.join('')} | ${only.join(', ')}`,
+    );
+  }
+  for (const fault of CHART_FAULTS.filter((name) => !pattern || name.includes(pattern))) {
+    const row = diagnoseChart(library, fault, { films, seed });
+    console.log(
+      `${fault.padEnd(40)} K held${percent(row.absorption / films)}  S held${percent(row.scattering / films)}  coloured ${JSON.stringify(row.coloured)}  white ${JSON.stringify(row.white)}`,
     );
   }
 }

@@ -56,6 +56,7 @@ export const WARNING_CODES = [
   // rub-out
   'rubbed-uneven',
   'spot-stands-out',
+  'thickness-missing',
   'white-missing',
   'no-strength-change',
   // files

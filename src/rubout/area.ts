@@ -1,16 +1,13 @@
 import {
-  describeViewing,
   type Lab,
   labFromSpectrum,
-  labFromXyz,
   meanSpectrum,
   type Reading,
   type Spectrum,
   type Viewing,
-  whitePoint,
 } from '../colorimetry/index.js';
-import { assertSameGrid } from '../colorimetry/internal.js';
-import { TintladderError } from '../core/index.js';
+import { assertSameGrid, type LabOfReading, labOfReading } from '../colorimetry/internal.js';
+import { TintladderError, type Warning } from '../core/index.js';
 import { assertFinite } from '../core/internal.js';
 import type { Repeated, Repetition } from '../evidence/index.js';
 import { describeRepetition, type ReadRepeated, readRepeated, type UnitTree } from '../evidence/internal.js';
@@ -31,6 +28,8 @@ export interface Area {
   readonly repetition: Repetition;
   /** As they were given. */
   readonly readings: readonly RubOutReading[];
+  /** What was assumed for them. */
+  readonly warnings: readonly Warning[];
 }
 
 /**
@@ -45,12 +44,16 @@ export function areaFrom(given: Repeated<RubOutReading>, path: string, viewing: 
   const readings = read.readings.map(({ reading }) => reading);
   const shape = { name: path, paths, readings, units: unitsOf(read), repetition: describeRepetition(read) };
   const spectra = readings.flatMap((reading) => spectrumOf(reading) ?? []);
-  if (spectra.length === 0) return { ...shape, labs: readings.map((reading, i) => labOf(reading, paths[i], viewing)) };
+  if (spectra.length === 0) {
+    const found = readings.map((reading, i) => labOf(reading, paths[i], viewing));
+    return { ...shape, labs: found.map(({ lab }) => lab), warnings: found.flatMap(({ warnings }) => warnings) };
+  }
   if (spectra.length < readings.length) throw kindsMixed(path, ['spectrum', 'lab']);
   spectra.forEach((spectrum, i) => {
     assertSameGrid(spectra[0], spectrum, paths[i]);
   });
-  return { ...shape, labs: spectra.map((spectrum) => labFromSpectrum(spectrum, viewing)), spectra };
+  const labs = spectra.map((spectrum) => labFromSpectrum(spectrum, viewing));
+  return { ...shape, labs, spectra, warnings: [] };
 }
 
 /** Drawdowns pair by position; what lies above a drawdown pairs in the same way. Spots of one film pair with nothing. */
@@ -79,9 +82,9 @@ export function meanSpectrumOfUnits({ units }: Area, spectra: readonly Spectrum[
  * Refuses areas that can't be compared, with each other and with a further one such as the white.
  *
  * @throws TintladderError `kinds-mixed` for spectra on one side and Lab on the other, `wrong-length` for drawdowns that don't pair,
- * `grid-mismatch`, `conditions-mismatch`
+ * `grid-mismatch`
  */
-export function assertComparable(areas: readonly Area[], further: Area | undefined, viewing: Viewing): void {
+export function assertComparable(areas: readonly Area[], further?: Area): void {
   const [first, ...others] = areas;
   for (const area of [...others, ...(further ? [further] : [])]) {
     if ((first.spectra === undefined) !== (area.spectra === undefined)) {
@@ -98,36 +101,6 @@ export function assertComparable(areas: readonly Area[], further: Area | undefin
       hint: 'The areas of one drawdown pair by position.',
     });
   }
-  assertSameConditions([...areas, ...(further ? [further] : [])], viewing);
-}
-
-function assertSameConditions(areas: readonly Area[], viewing: Viewing): void {
-  const readings = areas
-    .flatMap((area) => area.readings)
-    .filter((reading): reading is Reading => 'conditions' in reading);
-  for (const { name, conditions, spectrum } of readings) {
-    const { viewing: own } = conditions;
-    if (own && !spectrum && describeViewing(own) !== describeViewing(viewing)) {
-      throw new TintladderError('conditions-mismatch', {
-        path: `viewing of ${name}`,
-        received: describeViewing(own),
-        expected: `the viewing of the assessment, ${describeViewing(viewing)}`,
-        hint: 'Lab values can not be moved to another illuminant or observer; take the spectra.',
-      });
-    }
-  }
-  for (const property of ['specular', 'geometry', 'instrument'] as const) {
-    const stated = readings.filter(({ conditions }) => conditions[property] !== undefined);
-    const other = stated.find(({ conditions }) => conditions[property] !== stated[0].conditions[property]);
-    if (other) {
-      throw new TintladderError('conditions-mismatch', {
-        path: `${property} of ${other.name}`,
-        received: other.conditions[property],
-        expected: `that of ${stated[0].name}, ${stated[0].conditions[property]}`,
-        hint: 'Read both areas under the same conditions.',
-      });
-    }
-  }
 }
 
 function spectrumOf(reading: RubOutReading): Spectrum | undefined {
@@ -135,18 +108,18 @@ function spectrumOf(reading: RubOutReading): Spectrum | undefined {
   return 'conditions' in reading ? reading.spectrum : undefined;
 }
 
-function labOf(reading: RubOutReading, path: string, viewing: Viewing): Lab {
-  const lab = 'conditions' in reading ? labOfReading(reading, viewing) : 'L' in reading ? reading : undefined;
-  if (!lab) {
-    const expected = 'a spectrum, Lab or XYZ';
-    throw new TintladderError('empty', { path, received: 'a reading without a colour', expected });
+function labOf(reading: RubOutReading, path: string, viewing: Viewing): LabOfReading {
+  if ('conditions' in reading) {
+    const found = labOfReading(reading, viewing, path);
+    assertFinite({ ...found.lab }, path);
+    return found;
   }
-  assertFinite({ L: lab.L, a: lab.a, b: lab.b }, path);
-  return lab;
-}
-
-function labOfReading({ lab, xyz }: Reading, viewing: Viewing): Lab | undefined {
-  return lab ?? (xyz && labFromXyz(xyz, whitePoint(viewing)));
+  if (!('L' in reading)) {
+    throw new TintladderError('empty', { path, received: reading, expected: 'a spectrum, Lab or XYZ' });
+  }
+  const { L, a, b } = reading;
+  assertFinite({ L, a, b }, path);
+  return { lab: reading, warnings: [] };
 }
 
 function kindsMixed(path: string, received: unknown): TintladderError {

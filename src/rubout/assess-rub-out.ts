@@ -4,11 +4,12 @@ import { judge } from '../decision/index.js';
 import type { Repeated } from '../evidence/index.js';
 import { type Area, areaFrom, assertComparable, type RubOutReading } from './area.js';
 import { changeOf, meansOf, measuredChange, noiseOf, strengthOf } from './area-change.js';
+import { conditionsOfAreas } from './area-conditions.js';
 import { differenceScatter } from './difference-interval.js';
 import { differenceIsShown } from './difference-is-shown.js';
 import { directionOf } from './direction.js';
 import { evidenceOf } from './evidence.js';
-import { filmOverBlack, specularOf, surfaceShown } from './further-readings.js';
+import { filmOverBlack, surfaceShown } from './further-readings.js';
 import { nextSteps } from './next-steps.js';
 import { type RubOutOptions, type Settings, settingsFrom } from './rub-out-options.js';
 import type { RubOutResult, Tint } from './rub-out-result.js';
@@ -34,7 +35,8 @@ import { weighCauses } from './weigh-causes.js';
  * @param rubbed - the same of the rubbed areas, drawdown by drawdown in the same order
  * @param options - viewing and surface, and what is known of white, limit, precision and pigments
  * @returns difference, interval, outcome, direction, causes with their standing, evidence and next steps. Warning codes:
- * `replicates-identical`, `scatter-borrowed`, `spot-stands-out`, `rubbed-uneven`, `no-strength-change`, `absorption-weak`, `white-missing`
+ * `replicates-identical`, `scatter-borrowed`, `spot-stands-out`, `rubbed-uneven`, `no-strength-change`, `absorption-weak`, `white-missing`,
+ * `condition-not-stated`, `instruments-differ`, `sessions-differ`, `band-passes-differ`
  * @throws TintladderError `repetition-unstated` for a bare list, `level-misplaced`; `empty` for a reading without a colour; `wrong-length` for
  * sides with unequal numbers of drawdowns; `kinds-mixed` for Lab beside spectra; `grid-mismatch`; `conditions-mismatch` for readings under
  * different conditions; `invalid-limit` for a limit of zero or less; `invalid-option`; `invalid-interval` for a colorant's; `not-finite`;
@@ -55,8 +57,9 @@ export function assessRubOut(
   const settings = settingsFrom(options);
   const { viewing, surface, limit, measure, precision, tint, colorantChanges, lines } = settings;
   const areas = [areaFrom(unrubbed, 'unrubbed', viewing), areaFrom(rubbed, 'rubbed', viewing)] as const;
-  const white = whiteOf(settings, areas[0]);
-  assertComparable(areas, white, viewing);
+  const white = whiteOf(settings);
+  assertComparable(areas, white);
+  const conditions = conditionsOfAreas([...areas, ...(white ? [white] : [])], surface);
 
   const { from, to, spectra } = meansOf(areas, settings);
   const difference = colourDifference(from, to);
@@ -78,7 +81,6 @@ export function assessRubOut(
   const finding = hidden ? 'none-visible' : shown ? 'difference' : 'open';
   const relevant = visible || difference[measure] >= limit / 2;
   const noise = spectral && areas[0].spectra && areas[1].spectra ? noiseOf(areas, spectral, settings) : undefined;
-  const specular = specularOf(areas, surface);
   const wanted = relevant && (shown || interval === undefined);
   const causes = wanted
     ? weighCauses({
@@ -86,7 +88,7 @@ export function assessRubOut(
         spectral: areas[0].spectra && spectral,
         noise,
         strength: strength.fitted?.change,
-        specular,
+        specular: conditions.specular,
         surfaceShown: surfaceShown(settings.surfaceReadings),
         film: filmOverBlack(settings, areas[0], spectral),
         colorantChanges,
@@ -94,6 +96,8 @@ export function assessRubOut(
       })
     : [];
   const warnings: Warning[] = [
+    ...areas.flatMap((area) => area.warnings),
+    ...conditions.warnings,
     ...scatter.warnings,
     ...strength.warnings,
     ...noteEvenness('unrubbed', evenness.unrubbed),
@@ -169,11 +173,8 @@ const NO_RATIO: Warning = {
   path: 'unrubbed',
 };
 
-function whiteOf({ white, viewing }: Settings, unrubbed: Area): Area | undefined {
-  if (white === undefined) return undefined;
-  const area = areaFrom(white, 'options.white', viewing);
-  assertComparable([unrubbed], area, viewing);
-  return area;
+function whiteOf({ white, viewing }: Settings): Area | undefined {
+  return white === undefined ? undefined : areaFrom(white, 'options.white', viewing);
 }
 
 /** K/S of a tint below which the white's own absorption makes much of it. */

@@ -1,27 +1,10 @@
 import { TintladderError } from '../core/index.js';
 import { readRepeated } from '../evidence/internal.js';
-import type { SurfaceCorrection } from '../kubelka-munk/index.js';
 import { mean } from '../numeric/internal.js';
 import { type Area, areaFrom, assertComparable, meanSpectrumOfUnits } from './area.js';
 import type { AreaSurfaceReadings, Settings } from './rub-out-options.js';
 import type { SpectralChange } from './spectral-change.js';
 import type { FilmOverBlack } from './thickness-model.js';
-
-/** Whether the readings saw the specular reflection: as they state it, otherwise as the surface correction does; a 45°:0° never does. */
-export function specularOf(areas: readonly Area[], surface: SurfaceCorrection): 'included' | 'excluded' | undefined {
-  const stated = areas.flatMap(({ readings }) =>
-    readings.flatMap((reading) => ('conditions' in reading ? (reading.conditions.specular ?? []) : [])),
-  );
-  const corrected = surface === 'none' ? undefined : surface.specular;
-  if (stated.length > 0 && corrected !== undefined && stated[0] !== corrected) {
-    throw new TintladderError('conditions-mismatch', {
-      path: 'options.surface.specular',
-      received: corrected,
-      expected: `the mode of the readings, '${stated[0]}'`,
-    });
-  }
-  return stated[0] ?? corrected;
-}
 
 /** Gloss units. Common practice, no source. */
 const NOTABLE_GLOSS = 2;
@@ -58,7 +41,7 @@ export function filmOverBlack(
         expected: 'spectra, of the areas too',
       });
     }
-    assertComparable([unrubbed], area, viewing);
+    assertComparable([unrubbed], area);
     const { values } = meanSpectrumOfUnits(area, area.spectra);
     return Float64Array.from(found?.bands ?? [], (band) => values[band]);
   };

@@ -1,5 +1,14 @@
 export type { RubOutReading } from './area.js';
 export { assessRubOut } from './assess-rub-out.js';
+export {
+  assessChartRubOut,
+  type ChartRubOutArea,
+  type ChartRubOutOptions,
+  type ChartRubOutResult,
+  type CoefficientRatio,
+  FREED_FINDINGS,
+  type FreedFinding,
+} from './chart-rub-out.js';
 export type { ColorantChange } from './colorant-changes.js';
 export { compareStorage, STORAGE_FINDINGS, type StorageComparison, type StorageFinding } from './compare-storage.js';
 export type { CompatibilityCell } from './compatibility-cell.js';

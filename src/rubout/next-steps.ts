@@ -51,7 +51,7 @@ export function nextSteps(open: OpenQuestions): string[] {
   for (const { check } of possible) steps.push(check);
   const unweighed = causes.find(({ cause, standing }) => cause === THICKNESS && standing === 'not-weighed');
   if (unweighed && possible.length > 0) steps.push(unweighed.check);
-  if (outcome === 'fails' && possible.length === 0) {
+  if (possible.length === 0 && (outcome === 'fails' || causes.length > 0)) {
     steps.push(
       'Compare gloss and thickness of both areas, and repeat drawdown and rub-out: no single cause accounts for the change.',
     );

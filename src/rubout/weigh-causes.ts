@@ -51,11 +51,17 @@ export function weighCauses(weighing: Weighing): WeighedCause[] {
   }));
 }
 
-/** The only one that fits of those that were compared stands alone. */
+/**
+ * The only one that fits of those that were compared stands alone. What a thinner film would do looks like pigments, so these don't as long as
+ * that wasn't weighed.
+ */
 function alone(judged: readonly Judged[]): Judged[] {
   const fitting = judged.filter(({ standing }) => standing === 'fits');
-  const single = fitting.length === 1 && fitting[0].probability !== undefined;
-  return judged.map((one) => (single && one === fitting[0] ? { ...one, standing: 'fits-alone' } : one));
+  const weighed = judged.some(({ cause, standing }) => cause === 'thickness-changed' && standing !== 'not-weighed');
+  const [first] = fitting;
+  const single =
+    fitting.length === 1 && first.probability !== undefined && (weighed || first.cause === 'surface-changed');
+  return judged.map((one) => (single && one === first ? { ...one, standing: 'fits-alone' } : one));
 }
 
 const PIGMENTS = ['coloured-pigment-flocculated', 'white-pigment-flocculated', 'both-flocculated'] as const;
@@ -142,6 +148,7 @@ function compared(weighing: Weighing): Judged[] {
       return again.standing === 'fits' ? { ...again, withSurface: true, reason: WITH_SURFACE } : one;
     });
   }
+  pigments = pigments.map((one) => (one.cause === 'both-flocculated' ? withParts(one, pigments) : one));
   const flocculated = weighing.tint === 'several-pigments' ? [...pigments, single] : pigments;
   return [...flocculated, beside(separated, flocculated.some(fits)), surface, thickness];
 }
@@ -194,6 +201,17 @@ function beside(separated: Judged, flocculated: boolean): Judged {
   if (separated.standing === 'fits' || !flocculated) return separated;
   const { cause } = separated;
   return { cause, standing: 'fits', reason: 'It leaves what flocculation leaves, and so stands beside it.' };
+}
+
+/** Both pigments at once are in question wherever one of them is: the share of the other may be nothing. */
+function withParts(both: Judged, pigments: readonly Judged[]): Judged {
+  const part = pigments.find(({ cause, standing }) => cause !== 'both-flocculated' && standing === 'fits');
+  if (!part || both.standing === 'fits' || both.probability === undefined) return both;
+  return {
+    ...part,
+    cause: both.cause,
+    reason: 'It fits with one of its parts, and the other may be any that hides it.',
+  };
 }
 
 /** One colorant of several may raise absorption wherever it absorbs, and lower it nowhere. */

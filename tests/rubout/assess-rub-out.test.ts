@@ -262,12 +262,12 @@ describe('bad input', () => {
     ['not-finite', 'rubbed.b', () => assessRubOut(lab(tint(1)), { L: 1, a: 2, b: Number.NaN }, bare)],
     [
       'conditions-mismatch',
-      'specular of b',
+      'rubbed.conditions.specular',
       () => assessRubOut(reading('a', { specular: 'included' }), reading('b', { specular: 'excluded' }), bare),
     ],
     [
       'conditions-mismatch',
-      'specular of c',
+      'options.white.conditions.specular',
       () =>
         assessRubOut(reading('a', { specular: 'included' }), reading('b', {}), {
           ...bare,
@@ -276,7 +276,7 @@ describe('bad input', () => {
     ],
     [
       'conditions-mismatch',
-      'options.surface.specular',
+      'options.surface.conditions.specular',
       () =>
         assessRubOut(reading('a', { specular: 'included' }), reading('b', {}), {
           viewing,
@@ -285,16 +285,24 @@ describe('bad input', () => {
     ],
     [
       'conditions-mismatch',
-      'geometry of b',
+      'rubbed.conditions.geometry',
       () => assessRubOut(reading('a', { geometry: 'di:8°' }), reading('b', { geometry: '45°a:0°' }), bare),
     ],
     [
       'conditions-mismatch',
-      'viewing of a',
+      'unrubbed.conditions.viewing',
       () => assessRubOut(reading('a', { viewing: D65_2 }), reading('b', { viewing: D65_2 }), bare),
     ],
   ])('%s at %s', (code, path, act) => {
     expect(act).toThrow(expect.objectContaining({ code, path }));
+  });
+
+  test('another instrument, and a condition that one area states and another does not, are warnings', () => {
+    const codes = ({ warnings }: RubOutResult) => warnings.map(({ code }) => code);
+    const as = (conditions: Reading['conditions']) => reading('x', { viewing, ...conditions });
+    expect(codes(assessRubOut(as({ instrument: 'A' }), as({ instrument: 'B' }), bare))).toContain('instruments-differ');
+    expect(codes(assessRubOut(as({ specular: 'included' }), as({}), bare))).toContain('condition-not-stated');
+    expect(codes(assessRubOut(as({}), as({}), bare))).not.toContain('condition-not-stated');
   });
 
   test('readings with their conditions are taken where these agree, XYZ among them', () => {

@@ -16,14 +16,22 @@ interface Row {
   readonly excluded: Readonly<Record<string, number>>;
 }
 
+interface ChartRow {
+  readonly absorption: number;
+  readonly scattering: number;
+  readonly coloured: Readonly<Record<string, number>>;
+  readonly white: Readonly<Record<string, number>>;
+}
+
 type Scenario = readonly [name: string, fault: string, options: object];
 
-const { SCENARIOS, PIGMENTS, diagnose } = (await import(
+const { SCENARIOS, PIGMENTS, diagnose, diagnoseChart } = (await import(
   /* @vite-ignore */ new URL('../../scripts/rubout-simulation.mjs', import.meta.url).href
 )) as {
   readonly SCENARIOS: readonly Scenario[];
   readonly PIGMENTS: readonly string[];
   diagnose(library: unknown, scenario: Scenario, options: { readonly films: number; readonly seed: number }): Row;
+  diagnoseChart(library: unknown, fault: string, options: { readonly films: number; readonly seed: number }): ChartRow;
 };
 
 const SEED = 5;
@@ -57,6 +65,7 @@ test.each([
   ['both flocculated', 'both-flocculated'],
   ['floating', 'pigments-separated'],
   ['gloss, mid', 'surface-changed'],
+  ['card, film over black read', 'thickness-changed'],
 ])(`%s: %s stays in question and no pigment stands alone (seed ${SEED})`, (name, cause) => {
   const row = rowOf(name);
   // 95 % wanted; four standard deviations of such a count below
@@ -93,4 +102,13 @@ test(`95 % intervals of ΔE*ab hold the truth in 93 to 97 % (seed ${SEED})`, () 
   // 240 films: three standard deviations are 4 %
   expect(covered / all).toBeGreaterThan(0.91);
   expect(covered / all).toBeLessThan(0.99);
+});
+
+test(`over a chart both pigments are named where both were freed, and the ratios of K and S hold the truth (seed ${SEED})`, () => {
+  const row = diagnoseChart(library, 'chart: both freed', { films: FILMS, seed: SEED });
+  expect(row.coloured.freed).toBeGreaterThanOrEqual(0.9 * FILMS);
+  expect(row.white.freed).toBeGreaterThanOrEqual(0.9 * FILMS);
+  // 93 to 97 % wanted; three standard deviations of such a count below
+  expect(row.absorption).toBeGreaterThanOrEqual(0.85 * FILMS);
+  expect(row.scattering).toBeGreaterThanOrEqual(0.85 * FILMS);
 });

@@ -7,6 +7,7 @@ const areaOf = (...lightness: readonly number[]) => ({
   paths: lightness.map((_, i) => `unrubbed.spot[${i}]`),
   units: [lightness.map((_, i) => i)],
   readings: [],
+  warnings: [],
   repetition: { units: [], count: lightness.length, noun: '', claim: 'film' as const },
 });
 
