@@ -8,7 +8,7 @@ import {
 } from '../colorimetry/index.js';
 import { assertSameGrid, type LabOfReading, labOfReading } from '../colorimetry/internal.js';
 import { TintladderError, type Warning } from '../core/index.js';
-import { assertFinite } from '../core/internal.js';
+import { assertFinite, assertObject } from '../core/internal.js';
 import type { Repeated, Repetition } from '../evidence/index.js';
 import { describeRepetition, type ReadRepeated, readRepeated, type UnitTree } from '../evidence/internal.js';
 import { meanLab } from './scatter.js';
@@ -42,6 +42,9 @@ export function areaFrom(given: Repeated<RubOutReading>, path: string, viewing: 
   const read = readRepeated<RubOutReading>(given, path);
   const paths = read.readings.map((placed) => placed.path);
   const readings = read.readings.map(({ reading }) => reading);
+  readings.forEach((reading, i) => {
+    assertObject(reading, paths[i], 'a spectrum, Lab values or a reading');
+  });
   const shape = { name: path, paths, readings, units: unitsOf(read), repetition: describeRepetition(read) };
   const spectra = readings.flatMap((reading) => spectrumOf(reading) ?? []);
   if (spectra.length === 0) {

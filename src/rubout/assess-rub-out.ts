@@ -89,7 +89,7 @@ export function assessRubOut(
         noise,
         strength: strength.fitted?.change,
         specular: conditions.specular,
-        surfaceShown: surfaceShown(settings.surfaceReadings),
+        surfaceShown: surfaceShown(settings, areas),
         film: filmOverBlack(settings, areas[0], spectral),
         colorantChanges,
         uneven: evenness.unrubbed,

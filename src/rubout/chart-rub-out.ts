@@ -155,7 +155,8 @@ const NO_INTERVAL: Warning = {
 function readArea(area: ChartRubOutArea, path: string, black: Spectrum): ChartArea {
   assertObject(area, path, 'readings { overBlack, overWhite, thickness }');
   const { thickness } = area;
-  if (thickness !== undefined && !(thickness > 0 && thickness < Number.POSITIVE_INFINITY)) {
+  const gauged = typeof thickness === 'number' && thickness > 0 && thickness < Number.POSITIVE_INFINITY;
+  if (thickness !== undefined && !gauged) {
     throw new TintladderError('out-of-range', {
       path: `${path}.thickness`,
       received: thickness,

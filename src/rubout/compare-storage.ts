@@ -1,5 +1,6 @@
 import { type Interval, type Outcome, worstOutcome } from '../decision/index.js';
 import { lengthInterval } from '../evidence/internal.js';
+import { assertRubOutResult } from './assert-rub-out-result.js';
 import type { RubOutDirection, RubOutResult } from './rub-out-result.js';
 import { assertSameConditions } from './same-conditions.js';
 
@@ -39,7 +40,7 @@ export interface StorageComparison {
  * @param fresh - assessment before storage
  * @param stored - assessment after storage, made under the same conditions
  * @returns outcome of both, and whether storage changed the rub-out
- * @throws TintladderError `conditions-mismatch` if viewing, surface, limit or kind of reading differ
+ * @throws TintladderError `wrong-type` for what is no result of `assessRubOut`; `conditions-mismatch` if viewing, surface, limit or kind of reading differ
  * @example
  * const options = { viewing: D65_10, surface: 'none', precision: { spot: 0.05 } };
  * const rubOut = (L) => assessRubOut({ L: 60, a: 0, b: -20 }, { L, a: 0, b: -20 }, options);
@@ -48,6 +49,8 @@ export interface StorageComparison {
  * Bulletin 2, 110-114, for the degrees of freedom of a sum
  */
 export function compareStorage(fresh: RubOutResult, stored: RubOutResult): StorageComparison {
+  assertRubOutResult(fresh, 'fresh');
+  assertRubOutResult(stored, 'stored');
   assertSameConditions([fresh, stored], ['the fresh rub-out', 'the stored rub-out']);
   const [before, after] = [fresh.difference, stored.difference];
   const vector = [after.dL - before.dL, after.da - before.da, after.db - before.db] as const;

@@ -1,5 +1,8 @@
 import { TintladderError } from '../core/index.js';
+import { assertArray, assertObject, assertOptions, assertString } from '../core/internal.js';
 import { type Interval, judge, type Limit, type Outcome, worstOutcome } from '../decision/index.js';
+import { assertLimit } from '../decision/internal.js';
+import { assertRubOutResult } from './assert-rub-out-result.js';
 import type { CompatibilityCell } from './compatibility-cell.js';
 import { isPossible } from './rub-out-cause.js';
 import type { RubOutResult } from './rub-out-result.js';
@@ -67,13 +70,24 @@ export interface CompatibilityMatrix {
  */
 export function compatibilityMatrix(
   tests: readonly CompatibilityTest[],
-  { strength: limit }: CompatibilityOptions = {},
+  options: CompatibilityOptions = {},
 ): CompatibilityMatrix {
+  assertArray(tests, 'tests', 'a list of tests');
+  assertObject(options, 'options', 'an object of options');
+  assertOptions(options, ['strength']);
+  const { strength: limit } = options;
+  if (limit !== undefined) assertLimit(limit);
   if (tests.length === 0) {
     throw new TintladderError('empty', { path: 'tests', received: tests, expected: 'at least one test' });
   }
   const received = new Set<string>();
-  tests.forEach(({ colorant, paint }, i) => {
+  tests.forEach((test, i) => {
+    const path = `tests[${i}]`;
+    assertObject(test, path, 'a test { colorant, paint, rubOut }');
+    const { colorant, paint, rubOut } = test;
+    assertString(colorant, `${path}.colorant`);
+    assertString(paint, `${path}.paint`);
+    assertRubOutResult(rubOut, `${path}.rubOut`);
     const key = JSON.stringify([colorant, paint]);
     if (received.has(key)) {
       throw new TintladderError('invalid-option', {

@@ -30,7 +30,7 @@ export {
   type RubOutCause,
   type WeighedCause,
 } from './rub-out-cause.js';
-export type { AreaSurfaceReadings, OverBlack, RubOutOptions } from './rub-out-options.js';
+export type { GlossReadings, OtherSpecular, OverBlack, RubOutOptions } from './rub-out-options.js';
 export {
   DIRECTION_CERTAINTIES,
   type Evidence,

@@ -30,8 +30,10 @@ export interface RubOutOptions {
   readonly colorantChanges?: readonly ColorantChange[] | undefined;
   /** The unrubbed film over black, and the bare substrates: what shows through can then be weighed. Spectra only. */
   readonly overBlack?: OverBlack | undefined;
-  /** Readings that see the surface apart. */
-  readonly surfaceReadings?: AreaSurfaceReadings | undefined;
+  /** Gloss of both areas: it tells whether the surface changed. */
+  readonly gloss?: GlossReadings | undefined;
+  /** Both areas in the other specular mode, spectra only: what it reads beyond the first is the surface. */
+  readonly otherSpecular?: OtherSpecular | undefined;
   /** Any of the lines that are drawn, over {@link RUB_OUT_THRESHOLDS}. */
   readonly thresholds?: Partial<RubOutThresholds> | undefined;
 }
@@ -44,11 +46,17 @@ export interface OverBlack {
 }
 
 /** Gloss of both areas in gloss units at one angle (ISO 2813), read alike. */
-export interface AreaSurfaceReadings {
+export interface GlossReadings {
   readonly unrubbed: Repeated<number>;
   readonly rubbed: Repeated<number>;
   /** Smallest change of gloss that counts, gloss units. Common practice, no source. @default 2 */
   readonly least?: number | undefined;
+}
+
+/** Spectra of both areas, read with the specular reflection included where the areas were read without it, or the other way round. */
+export interface OtherSpecular {
+  readonly unrubbed: Repeated<RubOutReading>;
+  readonly rubbed: Repeated<RubOutReading>;
 }
 
 /** Options with their defaults. */
@@ -70,7 +78,8 @@ const NAMES: readonly string[] = [
   'tint',
   'colorantChanges',
   'overBlack',
-  'surfaceReadings',
+  'gloss',
+  'otherSpecular',
   'thresholds',
 ] satisfies (keyof RubOutOptions)[];
 

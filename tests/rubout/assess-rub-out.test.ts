@@ -184,17 +184,31 @@ describe('drawdowns', () => {
 });
 
 describe('what else was read', () => {
-  const gloss = (unrubbed: number, rubbed: number) => ({ unrubbed: { spot: [unrubbed, unrubbed + 0.4] }, rubbed });
+  const glossOf = (unrubbed: number, rubbed: number) => ({ unrubbed: { spot: [unrubbed, unrubbed + 0.4] }, rubbed });
 
   test('a gloss that did not change rules the surface out, one that did leaves it', () => {
     const grey = (factor: number): Repeated<RubOutReading> => ({
       spot: [0.999, 1, 1.001].map((step) => spectrumOf(filmRow().map(() => 0.3 * factor * step))),
     });
-    const of = (surfaceReadings?: RubOutOptions['surfaceReadings']) =>
-      standings(assessRubOut(grey(1), grey(0.9), { viewing, surface: SURFACE, surfaceReadings }))['surface-changed'];
+    const of = (gloss?: RubOutOptions['gloss']) =>
+      standings(assessRubOut(grey(1), grey(0.9), { viewing, surface: SURFACE, gloss }))['surface-changed'];
     expect(of()).toBe('fits');
-    expect(of(gloss(80, 71))).toBe('fits');
-    expect(of(gloss(80, 80))).toBe('ruled-out');
+    expect(of(glossOf(80, 71))).toBe('fits');
+    expect(of(glossOf(80, 80))).toBe('ruled-out');
+  });
+
+  test('both specular modes tell a change of the surface: 0.4 % more in one mode, or none', () => {
+    const grey = (R: number) => ({ spot: [-1, 0, 1].map((z) => spectrumOf(filmRow().map(() => R + 0.0001 * z))) });
+    const of = (specular: number) =>
+      standings(
+        assessRubOut(grey(0.3), grey(0.32), {
+          viewing,
+          surface: SURFACE,
+          otherSpecular: { unrubbed: grey(0.34), rubbed: grey(0.36 + specular) },
+        }),
+      )['surface-changed'];
+    expect(of(0.004)).toBe('fits');
+    expect(of(0)).toBe('ruled-out');
   });
 
   test('the changes of the colorants name those that moved', () => {
