@@ -78,7 +78,7 @@ td.numeric{white-space:nowrap}
 .matrix.dense thead th:nth-child(-n+2){width:7rem}
 .matrix b{font-weight:600}
 .matrix caption{caption-side:bottom;padding:.5rem 0 0}
-.aside{display:block;color:var(--soft);font-size:.92em}
+.aside{display:block;font-weight:400;color:var(--soft);font-size:.92em}
 .outcome{font-weight:600;white-space:nowrap}
 .aside .outcome{font-weight:400}
 .meets{color:var(--meets)}.fails{color:var(--fails)}.undecided{color:var(--undecided)}
@@ -108,14 +108,12 @@ td.missing{display:none!important}
 .compact tr:not(.group){display:flex;flex-wrap:wrap;gap:0 1rem}
 .compact tbody th{flex:0 0 100%}
 .compact td,.compact td.numeric{display:block;flex:0 0 6.6rem}
-.compact td>div{grid-column:2}
-td::before{content:attr(data-label) " "}
 tbody th{font-weight:600;min-width:0}
 .group{background:var(--tint);border-top:1px solid var(--ink)}
 .group th{padding:.1rem .4rem}
 td,td.numeric{display:grid;grid-template-columns:9.5rem 1fr;gap:0 .6rem;text-align:left;white-space:normal}
-td>div{grid-column:2}
 td::before{content:attr(data-label);color:var(--soft);grid-row:span 3}
+.compact td::before{margin-right:.35em}
 td>*{grid-column:2}
 .plate-grid{grid-template-columns:1fr}
 .plate-grid svg:first-child{max-width:15rem}
