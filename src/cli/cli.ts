@@ -1,19 +1,16 @@
 #!/usr/bin/env node
-import { readFileSync } from 'node:fs';
 import { Command, Option } from 'commander';
+import { REPORT_LENGTHS } from '../report/index.js';
 import { COLOUR_FORMATS, colours } from './colours.js';
 import { compare } from './compare.js';
 import { endWith } from './end-with.js';
 import { inspect } from './inspect.js';
+import { VERSION } from './version.js';
 import { viewingArgument } from './viewing-argument.js';
-
-const { version } = JSON.parse(readFileSync(new URL('../package.json', import.meta.url), 'utf8')) as {
-  version: string;
-};
 
 const program = new Command('tintladder')
   .description('Relative tinting strength, rub-out and colour difference from spectrophotometer exports.')
-  .version(version)
+  .version(VERSION)
   .exitOverride();
 
 program
@@ -21,6 +18,7 @@ program
   .argument('<study>', 'description of the comparison, JSON or YAML; it names its exports; - for standard input')
   .description('evaluate a comparison and say which package meets every criterion')
   .option('--out <dir>', 'write the report there as HTML, Markdown, CSV and JSON')
+  .addOption(new Option('--report <length>', 'how much HTML and Markdown hold').choices(REPORT_LENGTHS).default('full'))
   .option('--json', 'print the result as JSON instead of the table')
   .option('--quiet', 'print nothing; the exit code tells')
   .option('--exit-for <package>', 'whose outcome the exit code tells: all, recommended, or the id of a package', 'all')
@@ -47,7 +45,7 @@ program.addHelpText(
   `
 Examples:
   tintladder compare study.json
-  tintladder compare study.yaml --out report
+  tintladder compare study.yaml --out report --report short
   tintladder compare study.json --json > result.json
   tintladder compare study.yaml --quiet --exit-for recommended
   tintladder inspect readings.csv

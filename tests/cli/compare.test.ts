@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto';
 import { mkdirSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
@@ -54,6 +55,24 @@ test('--out writes the four reports and says where', () => {
   expect(stdout).toContain(`Report: ${join(out, 'study.html')}`);
   expect(JSON.parse(readFileSync(join(out, 'study.json'), 'utf8')).title).toContain('green pigment');
   expect(readFileSync(join(out, 'study.html')).length).toBeLessThan(400_000);
+});
+
+test('the report names its inputs by their SHA-256 digests (FIPS 180-4)', () => {
+  const out = join(folder, 'identity');
+  run(['compare', SCREENING, '--out', out]);
+  const html = readFileSync(join(out, 'study.html'), 'utf8');
+  expect(html).toContain(createHash('sha256').update(readFileSync(SCREENING)).digest('hex'));
+  expect(html.match(/\b[0-9a-f]{64}\b/g)?.length).toBeGreaterThan(1);
+});
+
+test('--report short leaves out the details, and any other length is refused', () => {
+  const [short, full] = ['short', 'full'].map((length) => {
+    const out = join(folder, length);
+    run(['compare', SCREENING, '--out', out, '--report', length]);
+    return readFileSync(join(out, 'study.html'), 'utf8');
+  });
+  expect(short.length).toBeLessThan(full.length / 2);
+  expect(run(['compare', SCREENING, '--report', 'long']).status).toBe(64);
 });
 
 test('names with markup and shell signs are shown as text', () => {
