@@ -32,7 +32,6 @@ export const WARNING_CODES = [
   // scatter and conditions of strength
   'no-interval',
   'replicates-identical',
-  'replicates',
   'scatter-borrowed',
   'specular-modes-differ',
   'near-neutral',
@@ -48,10 +47,10 @@ export const WARNING_CODES = [
   'forms-undecided',
   'interval-open',
   'lack-of-fit',
+  'margin-not-shown',
   'no-fit',
-  'optimum-not-resolved',
-  'plateau-not-proven',
   'reached-at-start',
+  'runs-not-repeated',
   'white-not-separable',
   // rub-out
   'rubbed-uneven',

@@ -1,2 +1,1 @@
 export { differenceScatter } from './difference-interval.js';
-export { spotsOf } from './spots.js';

@@ -1,5 +1,6 @@
 import type { DosageLadderFit } from '../fits/index.js';
 import type { SeriesKind } from './series-kind.js';
+import { stepsOf } from './series-steps.js';
 
 /** On demand: the linear algebra behind the fits takes its time to load. */
 const loadFits = () => import('../fits/index.js');
@@ -14,26 +15,30 @@ export const DOSAGE_SERIES = {
   against: 'reference',
   judgedAt: (dosages) => (dosages.length === 1 ? dosages[0] : undefined),
   quantities: {
-    /** Dosage at which more additive brings no more strength. */
-    'optimum-dosage': { unit: undefined, name: 'dosage at the start of the plateau' },
+    /** The smallest dosage shown to lie within 2 % of the best. */
+    'optimum-dosage': { unit: undefined, name: 'smallest dosage shown to suffice' },
   },
   caption:
-    'Strength over dosage: every reading, and the curve fitted to those of a package. The stroke marks where the plateau begins. 100 % is the reference as it is judged.',
+    'Strength over dosage: every reading, and the curve fitted to those of a package. The stroke marks the smallest dosage shown to lie within 2 % of the best. 100 % is the reference as it is judged.',
   async evaluate(points) {
     const { fitDosageLadder } = await loadFits();
-    const fit = fitDosageLadder(points.map(({ at, value }) => ({ dosage: at, response: value })));
-    const { optimum, plateau } = fit;
+    const fit = fitDosageLadder(
+      stepsOf(points, points.some(({ grind }) => grind) ? 'grind' : 'weighing').map(({ at, value }) => ({
+        dosage: at,
+        response: value,
+      })),
+    );
+    const { sufficient, margin } = fit;
     return {
       fit,
       curve: fit.curve.map(({ dosage, response }) => ({ at: dosage, value: response })),
-      mark: optimum && plateau && { at: optimum.value, value: plateau.value },
-      figures: optimum
+      ...(sufficient && { mark: { at: sufficient.dosage, value: sufficient.response } }),
+      figures: sufficient
         ? [
             {
               quantity: 'optimum-dosage',
-              value: optimum.value,
-              interval: optimum.interval,
-              method: 'quadratic plateau',
+              value: sufficient.dosage,
+              method: `smallest dosage shown within ${margin.toFixed(1)} of the best`,
             },
           ]
         : [],

@@ -10,6 +10,7 @@ import { selectReadings } from './select-readings.js';
 import type { Series, SeriesCurve } from './series.js';
 import type { SeriesKind, SeriesPoint } from './series-kind.js';
 import { SERIES_FIELDS, SERIES_KINDS, type SeriesField, type SeriesFit } from './series-kinds.js';
+import { groupedBy } from './series-steps.js';
 import { spectralBasis } from './strength-basis.js';
 import type { Study, StudyPackage } from './study.js';
 
@@ -94,9 +95,17 @@ function pointsOf(study: Study, groups: ReadingGroups, item: StudyPackage, paint
   return [...new Set(values)]
     .sort((a, b) => a - b)
     .flatMap((at): SeriesPoint[] => {
-      const there = nestAssigned(own.filter(({ [field]: value = kind.unstated }) => value === at));
-      const units = there ? topUnitsOf(there) : [];
-      return units.map((unit) => ({ at, value: strength(against, meanOf(unit), meanWhite).percent }));
+      const there = own.filter(({ [field]: value = kind.unstated }) => value === at);
+      const units = groupedBy(there, ({ grind = '', weighing = '' }) => JSON.stringify([grind, weighing]));
+      return [...units.values()].flatMap((unit) => {
+        const nest = nestAssigned(unit);
+        if (!nest) return [];
+        const [{ grind, weighing }] = unit;
+        return topUnitsOf(nest).map((part) => {
+          const value = strength(against, meanOf(part), meanWhite).percent;
+          return { at, value, ...(grind && { grind }), ...(weighing && { weighing }) };
+        });
+      });
     });
 }
 

@@ -5,6 +5,9 @@ import type { Figure } from './figure.js';
 export interface SeriesPoint {
   readonly at: number;
   readonly value: number;
+  /** The mill run and the weigh-up it belongs to, where the names tell them. */
+  readonly grind?: string;
+  readonly weighing?: string;
 }
 
 /** What the points of one package in one paint show. */

@@ -9,8 +9,11 @@ const CONCENTRATION = [0.02, 0.02, 0.06, 0.06, 0.11, 0.11, 0.22, 0.22, 0.56, 0.5
 const VELOCITY = [76, 47, 97, 107, 123, 139, 159, 152, 191, 201, 207, 200];
 
 test('Puromycin, treated', () => {
-  const points = CONCENTRATION.map((time, i) => ({ time, strength: VELOCITY[i] }));
-  const fit = fitGrindCurve(points, { form: 'half-time', scatter: 'constant' });
+  const points = [...new Set(CONCENTRATION)].map((time) => ({
+    time,
+    strength: { weighing: VELOCITY.filter((_, i) => CONCENTRATION[i] === time) },
+  }));
+  const [fit] = fitGrindCurve(points, { form: 'half-time', scatter: 'constant' }).forms;
   expect(fit.finalStrength.value).toBeCloseTo(212.7, 1);
   expect(fit.halfTime.value).toBeCloseTo(0.0641, 4);
   expect(fit.residualDeviation).toBeCloseTo(10.93, 2);

@@ -7,8 +7,10 @@ const Y = [0.46, 0.47, 0.57, 0.61, 0.62, 0.68, 0.69, 0.78, 0.7, 0.74, 0.77, 0.78
 const X = [1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 13, 15, 16];
 
 test('segmented model', () => {
-  const fit = fitDosageLadder(X.map((dosage, i) => ({ dosage, response: Y[i] })));
+  const fit = fitDosageLadder(
+    [...new Set(X)].map((dosage) => ({ dosage, response: { weighing: Y.filter((_, i) => X[i] === dosage) } })),
+  );
   expect(fit.outcome).toBe('plateau');
-  expect(fit.optimum?.value).toBeCloseTo(12.7477, 4);
-  expect(fit.plateau?.value).toBeCloseTo(0.7775, 4);
+  expect(fit.plateau?.dosage).toBeCloseTo(12.7477, 4);
+  expect(fit.plateau?.response).toBeCloseTo(0.7775, 4);
 });
