@@ -18,6 +18,7 @@ type CsvValue = string | number | undefined;
  * const study = parseStudy({
  *   title: 'An invented tint',
  *   viewing: { illuminant: 'D65', observer: '10' },
+ *   surface: 'none',
  *   strengthCriterion: 'absorption-maximum',
  *   reference: 'R',
  *   packages: [{ id: 'R', name: 'Package in use' }],

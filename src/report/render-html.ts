@@ -17,6 +17,7 @@ import { type ReportOptions, studyDocument } from './sections/study-document.js'
  * const study = parseStudy({
  *   title: 'An invented tint',
  *   viewing: { illuminant: 'D65', observer: '10' },
+ *   surface: 'none',
  *   strengthCriterion: 'absorption-maximum',
  *   reference: 'R',
  *   packages: [{ id: 'R', name: 'Package in use' }],

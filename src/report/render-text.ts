@@ -26,6 +26,7 @@ export interface RenderTextOptions extends ReportOptions {
  * const study = parseStudy({
  *   title: 'An invented tint',
  *   viewing: { illuminant: 'D65', observer: '10' },
+ *   surface: 'none',
  *   strengthCriterion: 'absorption-maximum',
  *   reference: 'R',
  *   packages: [{ id: 'R', name: 'Package in use' }],

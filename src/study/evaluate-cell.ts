@@ -35,7 +35,7 @@ type Nest = Repeated<Measurement>;
 export function evaluateCell(study: Study, input: CellInput): Cell {
   const { item, paint, own, white, comparison } = input;
   const { viewing } = study;
-  const surface = study.surface ?? 'none';
+  const surface = study.surface;
   const isReference = item.id === study.reference;
   const { colourOf, mean, strength } = spectralBasis(study);
   const meanOf = (nest: Nest) => meanOfUnits(mapRepeated(nest, colourOf), mean);
@@ -104,7 +104,7 @@ function rubOutOf(
   const { drawdown, spot, degreesOfFreedom } = precision?.rubOut ?? {};
   const rubOut = assessRubOut(areas.unrubbed, areas.rubbed, {
     viewing,
-    surface: study.surface ?? 'none',
+    surface: study.surface,
     tint,
     ...(white && { white }),
     ...(spot !== undefined && { precision: { spot, drawdown, degreesOfFreedom } }),

@@ -3,6 +3,7 @@ import { worstOutcome } from '../decision/index.js';
 import type { Measurement } from '../exchange/index.js';
 import { assignReadings } from './assign-readings.js';
 import { bestPackages } from './best-packages.js';
+import { checkConditions } from './check-conditions.js';
 import { evaluateCell } from './evaluate-cell.js';
 import { evaluateSeries, withSeriesFigures } from './evaluate-series.js';
 import { gatherEvidence, type JudgedReadings } from './gather-evidence.js';
@@ -26,11 +27,12 @@ import { summarisePackages } from './summarise-packages.js';
  * @param study - as `parseStudy` gives it
  * @param measurements - readings of all its exports, in any order
  * @returns plain data, ready for JSON and for the report
- * @throws TintladderError `unknown-sample`, `reading-claimed-twice`, `reading-repeated`, `no-reference`, `quantity-not-measured`, `kinds-mixed`,
+ * @throws TintladderError `unknown-sample`, `reading-claimed-twice`, `reading-repeated`, `no-reference`, `quantity-not-measured`, `kinds-mixed`, `conditions-mismatch`,
  * and what strength and rub-out throw for readings that can't be compared
  */
 export async function evaluateStudy(study: Study, measurements: readonly Measurement[]): Promise<StudyResult> {
   const { readings, unused, warnings } = assignReadings(study, measurements);
+  const conditions = checkConditions(study, readings);
   const groups = groupReadings(readings);
   assertReferenceRead(study, groups);
   const series = await evaluateSeries(study, groups);
@@ -55,16 +57,17 @@ export async function evaluateStudy(study: Study, measurements: readonly Measure
     series,
     method: {
       viewing: study.viewing,
-      ...(study.surface && { surface: study.surface }),
+      surface: study.surface,
       strengthCriterion: study.strengthCriterion,
       whiteSubtracted: study.paints.every(({ id }) => whitesOf(groups, id) !== undefined),
       grid: cells[0].spectra.grid,
-      statements: methodStatements(study),
+      statements: methodStatements(study, conditions),
     },
     unusedReadings: unused,
     warnings: [
       ...unusedWarning(unused),
       ...warnings,
+      ...conditions.warnings,
       ...cellWarnings(cells),
       ...evidence.paints.flatMap((paint) => paint.warnings),
       ...seriesWarnings(series),

@@ -1,8 +1,9 @@
 import { describeViewing } from '../colorimetry/index.js';
+import type { StudyConditions } from './check-conditions.js';
 import type { Study } from './study.js';
 
 /** How the figures came about, in sentences for the report. */
-export function methodStatements(study: Study): string[] {
+export function methodStatements(study: Study, { specularFrom }: StudyConditions): string[] {
   const {
     viewing,
     surface,
@@ -13,8 +14,8 @@ export function methodStatements(study: Study): string[] {
   } = study;
   return [
     `Colours and differences are CIELAB (ISO/CIE 11664-4) and CIEDE2000 (ISO/CIE 11664-6) under ${describeViewing(viewing)}; differences are sample minus reference.`,
-    surface
-      ? `Readings are corrected for the surface (Saunderson 1942; k1 = ${surface.external}, k2 = ${surface.internal}, specular reflection ${surface.specular}).`
+    surface !== 'none'
+      ? `Readings are corrected for the surface (Saunderson 1942; k1 = ${surface.external}, k2 = ${surface.internal}, specular reflection ${surface.specular}, stated by ${specularFrom === 'files' ? 'the files and the study' : 'the study only'}).`
       : 'Readings are not corrected for the reflection at the surface.',
     `Relative tinting strength is by the criterion ${strengthCriterion}, from Kubelka-Munk K/S with the white base subtracted where it was read; the residual difference is that of the trial brought to the strength of the reference.`,
     'An interval of a strength comes from units that were made anew (grinds, weigh-ups or drawdowns), pooled over the packages of a paint; repeats within one only average. It is a 95 % interval; a joint interval holds together with those of all packages in all paints at one rate of 5 % (Dunnett 1955), and findings and outcomes rest on it.',

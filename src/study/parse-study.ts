@@ -29,15 +29,31 @@ const PRECISION_HINT =
   'One figure does not say whether spots, drawdowns or weigh-ups scatter so: give a standard deviation for each, with its degrees of freedom.';
 
 /** One zod issue as a fault: the deepest alternative of a union, since it is the one that came nearest. */
-function faultOf(issue: z.core.$ZodIssue, data: unknown): TintladderError {
-  const keys = issue.path.map(String);
+function faultOf(issue: z.core.$ZodIssue, data: unknown, above: readonly PropertyKey[] = []): TintladderError {
+  const inner = issue.code === 'invalid_union' ? deepest(issue.errors.flat()) : undefined;
+  if (inner) return faultOf(inner, data, [...above, ...issue.path]);
+  const keys = [...above, ...issue.path].map(String);
   const received = keys.reduce<unknown>((value, key) => (value as Record<string, unknown> | undefined)?.[key], data);
   const path = keys.reduce((text, key) => (/^\d+$/.test(key) ? `${text}[${key}]` : text ? `${text}.${key}` : key), '');
   if (issue.code === 'unrecognized_keys') {
     return studyFault(`${path ? `${path}.` : ''}${issue.keys[0]}`, issue.keys[0], 'a field that a study has');
   }
-  return studyFault(path || 'study', received, expectation(issue));
+  return studyFault(path || 'study', received, UNIONS[path] ?? expectation(issue));
 }
+
+/** The issue that lies deepest below its union; undefined where every alternative fails as a whole. */
+function deepest(issues: readonly z.core.$ZodIssue[]): z.core.$ZodIssue | undefined {
+  const depth = ({ path, code }: z.core.$ZodIssue) => path.length + (code === 'unrecognized_keys' ? 1 : 0);
+  const [first] = [...issues].sort((a, b) => depth(b) - depth(a));
+  return first && depth(first) > 0 ? first : undefined;
+}
+
+/** What is expected where alternatives differ altogether. */
+const UNIONS: Readonly<Record<string, string>> = {
+  'viewing.illuminant': 'a name, or a table with name, start, step and values',
+  surface: "external, internal and specular, or 'none'",
+  decision: "{ rule: 'interval' }, or { rule: 'conformance-probability' } with its risk",
+};
 
 function expectation(issue: z.core.$ZodIssue): string {
   switch (issue.code) {
@@ -51,8 +67,6 @@ function expectation(issue: z.core.$ZodIssue): string {
         : `at least ${issue.minimum} ${issue.origin === 'string' ? 'character' : 'entry'}`;
     case 'too_big':
       return `a number ${issue.inclusive ? 'of at most' : 'below'} ${issue.maximum}`;
-    case 'invalid_union':
-      return 'a name, or a table with name, start, step and values';
     default:
       return 'another value';
   }

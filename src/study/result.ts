@@ -2,7 +2,7 @@ import type { Grid, Lab, Viewing } from '../colorimetry/index.js';
 import type { Warning } from '../core/index.js';
 import type { Interval, Limit, Outcome } from '../decision/index.js';
 import type { Claim, Level } from '../evidence/index.js';
-import type { Surface } from '../kubelka-munk/index.js';
+import type { SurfaceCorrection } from '../kubelka-munk/index.js';
 import type { RubOutResult } from '../rubout/index.js';
 import type { StrengthCriterion, StrengthFinding, StrengthResult } from '../strength/index.js';
 import type { Figure } from './figure.js';
@@ -174,7 +174,7 @@ export interface StudyResult {
   readonly series: readonly Series[];
   readonly method: {
     readonly viewing: Viewing;
-    readonly surface?: Surface;
+    readonly surface: SurfaceCorrection;
     readonly strengthCriterion: StrengthCriterion;
     readonly whiteSubtracted: boolean;
     readonly grid: Grid;

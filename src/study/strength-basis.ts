@@ -15,7 +15,7 @@ export interface StrengthBasis<Colour> {
 /** Strengths from spectra, by the criterion of the study. */
 export function spectralBasis(study: Study): StrengthBasis<Spectrum> {
   const { viewing, strengthCriterion: criterion } = study;
-  const surface = study.surface ?? 'none';
+  const surface = study.surface;
   return {
     colourOf: spectrumOf,
     mean: meanSpectrum,

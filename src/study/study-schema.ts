@@ -1,7 +1,7 @@
 import * as z from 'zod/mini';
 import { ILLUMINANTS, type IlluminantName } from '../colorimetry/index.js';
 import { BLOCKS, type Block, LEVELS, type Level } from '../evidence/index.js';
-import { STRENGTH_CRITERIA } from '../strength/index.js';
+import { STRENGTH_CRITERIA, SURFACE_GEOMETRIES } from '../strength/index.js';
 import { PLACEHOLDERS } from './sample-pattern.js';
 import type { SeriesKind } from './series-kind.js';
 import { SERIES_FIELDS, SERIES_KINDS, type SeriesField } from './series-kinds.js';
@@ -117,7 +117,8 @@ export const studySchema = z.strictObject({
     ]),
     observer: z.enum(['2', '10']).check(z.describe('CIE 1931 (2 degrees) or CIE 1964 (10 degrees)')),
   }),
-  surface: z.optional(
+  surface: z.union([
+    z.literal('none').check(z.describe('Readings are taken as internal reflectance')),
     z.strictObject({
       external: z
         .number()
@@ -126,8 +127,11 @@ export const studySchema = z.strictObject({
       specular: z
         .enum(['included', 'excluded'])
         .check(z.describe('Whether the instrument read the specular reflection')),
+      geometry: z.optional(
+        z.enum(SURFACE_GEOMETRIES).check(z.describe('How films were lit and viewed; d:8° if left out')),
+      ),
     }),
-  ),
+  ]),
   strengthCriterion: z.enum(STRENGTH_CRITERIA).check(z.describe('What is made equal when strengths are compared')),
   reference: text('Id of the package that counts as 100 %'),
   packages: z.array(studyPackage).check(z.minLength(1)),

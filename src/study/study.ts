@@ -1,7 +1,7 @@
 import type { Illuminant, IlluminantName, Observer } from '../colorimetry/index.js';
 import type { DecisionRule } from '../decision/index.js';
 import type { Block, Claim, Level, Precision } from '../evidence/index.js';
-import type { Surface } from '../kubelka-munk/index.js';
+import type { SurfaceCorrection } from '../kubelka-munk/index.js';
 import type { StrengthCriterion } from '../strength/index.js';
 import type { SeriesPlace } from './series-kinds.js';
 
@@ -116,7 +116,8 @@ export interface Study {
   /** Measurement exports, as paths relative to the study file; the command reads them. */
   readonly measurements?: readonly string[];
   readonly viewing: { readonly illuminant: IlluminantName | Illuminant; readonly observer: Observer };
-  readonly surface?: Surface;
+  /** Stated, since it moves a strength by several percent: `'none'` for readings that are taken as internal reflectance. */
+  readonly surface: SurfaceCorrection;
   /** Strength criterion by which packages are compared. */
   readonly strengthCriterion: StrengthCriterion;
   /** Id of the package that counts as 100 %. */

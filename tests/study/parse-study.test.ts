@@ -122,3 +122,23 @@ test('a figure for each paint is no figure supplied twice', () => {
   const both = supplying({ ...gloss, paint: 'W' }, { ...gloss, paint: 'E' });
   expect(fault({ ...both, paints })).toBeUndefined();
 });
+
+test.each([
+  ['a surface that is not stated', { surface: undefined }, 'surface'],
+  ['a surface of another name', { surface: 'matt' }, 'surface'],
+  ['a surface without its specular mode', { surface: { external: 0.04, internal: 0.6 } }, 'surface.specular'],
+  ['a repeatability of nobody knows what', { repeatability: { strength: 1 } }, 'repeatability'],
+  ['a risk above a half', { decision: { rule: 'conformance-probability', risk: 0.7 } }, 'decision.risk'],
+  [
+    'a history in another unit',
+    { precision: { strength: { weighing: 2, unit: 'fraction', degreesOfFreedom: 5 } } },
+    'precision.strength.unit',
+  ],
+  [
+    'a history without degrees of freedom',
+    { precision: { strength: { weighing: 2, unit: '%' } } },
+    'precision.strength.degreesOfFreedom',
+  ],
+])('%s is refused at its place', (_, change, path) => {
+  expect(fault(change)).toMatchObject({ code: 'study-invalid', path });
+});

@@ -13,7 +13,10 @@ export const platesSection: SectionBuilder = ({ rows, result: { method } }) => {
   const found = callingForALook(rows);
   const shown = found.slice(0, MOST_PLATES);
   if (shown.length === 0) return undefined;
-  const drawn = shown.map((row) => ({ row, ...plateCurves(row.cell, method.surface) }));
+  const drawn = shown.map((row) => ({
+    row,
+    ...plateCurves(row.cell, method.surface === 'none' ? undefined : method.surface),
+  }));
   const highest = Math.max(0.1, ...drawn.flatMap(({ reflectance }) => valuesOf(reflectance)));
   const domain = ratioDomain(drawn.map(({ ratios }) => ratios));
   const plates = drawn.map(({ row, reflectance, ratios }, i): ChartGroup => {
