@@ -1,7 +1,7 @@
 import { TintladderError } from '../core/index.js';
 import { parseColumns } from './columns.js';
+import type { Illuminant } from './illuminant.js';
 import { DAYLIGHT_COMPONENTS } from './tables/daylight-components.js';
-import type { Illuminant } from './viewing.js';
 
 /**
  * CIE daylight illuminant of any correlated colour temperature.

@@ -1,123 +1,23 @@
-import { TintladderError } from '../core/index.js';
-import { assertNumberList } from '../core/internal.js';
-import { parseColumns } from './columns.js';
-import { daylightIlluminant } from './daylight.js';
-import { LONGEST_WAVELENGTH, SHORTEST_WAVELENGTH } from './grid.js';
-import { ILLUMINANTS } from './illuminants.js';
-import { FLUORESCENT_LAMPS } from './tables/fluorescent-lamps.js';
-import { ILLUMINANT_C } from './tables/illuminant-c.js';
-import { ILLUMINANT_D65 } from './tables/illuminant-d65.js';
-import type { Illuminant, IlluminantName } from './viewing.js';
-
-/** Relative power inside 360-830 nm at the whole nanometres at which it is to be summed, `step` nm apart. */
-export interface SummedPower {
+/**
+ * A caller's own relative spectral power distribution on an even grid. Treat it as immutable: weights computed from it
+ * are kept for as long as the object lives.
+ */
+export interface Illuminant {
+  /** Shown in results and messages. */
+  readonly name: string;
+  /** First wavelength, nm. */
   readonly start: number;
+  /** Step, nm. */
   readonly step: number;
-  readonly values: Float64Array;
-}
-
-/**
- * Relative spectral power of an illuminant at its summation step.
- *
- * Continuous illuminants are interpolated linearly to 1 nm; those printed at 5 nm with line spectra are summed as they
- * stand, since interpolating them moves the white.
- *
- * @throws TintladderError `unknown-illuminant` naming those that exist; `grid-invalid`, `not-finite` or
- * `out-of-range` for a caller's table that can't be summed
- * @see CIE 015:2018, 7.1
- */
-export function summedPower(illuminant: IlluminantName | Illuminant): SummedPower {
-  if (typeof illuminant === 'object' && illuminant !== null) return sum(checked(illuminant));
-  if (Object.hasOwn(ILLUMINANTS, illuminant)) return sum(named(illuminant));
-  throw new TintladderError('unknown-illuminant', {
-    path: 'viewing.illuminant',
-    received: illuminant,
-    expected: `one of ${Object.keys(ILLUMINANTS).join(', ')}, or a table of your own`,
-  });
-}
-
-function named(name: IlluminantName): Illuminant {
-  switch (name) {
-    case 'A':
-      return everyNanometre(name, planck);
-    case 'C':
-      return fromTable(name, ILLUMINANT_C, 1, 'lines');
-    case 'D65':
-      return fromTable(name, ILLUMINANT_D65);
-    case 'E':
-      return everyNanometre(name, () => 100);
-    case 'D50':
-    case 'D55':
-    case 'D75':
-      // The nominal names date from c2 = 1.4380e-2 m K; today's is 1.4388e-2.
-      return daylightIlluminant((100 * Number(name.slice(1)) * 1.4388) / 1.438);
-    default:
-      return fromTable(name, FLUORESCENT_LAMPS, Number(name.slice(2)), 'lines');
-  }
-}
-
-function sum({ start, step, values, kind = 'continuous' }: Illuminant): SummedPower {
-  const end = start + (values.length - 1) * step;
-  const summed = kind === 'lines' ? step : 1;
-  const origin = Math.ceil(start);
-  const first = origin + summed * Math.max(0, Math.ceil((SHORTEST_WAVELENGTH - origin) / summed));
-  const count = Math.floor((Math.min(end, LONGEST_WAVELENGTH) - first) / summed) + 1;
-  const power = new Float64Array(Math.max(0, count));
-  for (let i = 0; i < power.length; i++) {
-    const position = (first + i * summed - start) / step;
-    const left = Math.min(Math.floor(position), values.length - 2);
-    power[i] = values[left] + (position - left) * (values[left + 1] - values[left]);
-  }
-  return { start: first, step: summed, values: power };
-}
-
-function checked(illuminant: Illuminant): Illuminant {
-  const { start, step, values, kind = 'continuous' } = illuminant;
-  assertNumberList(values, 'viewing.illuminant.values');
-  const whole = kind === 'continuous' || (Number.isInteger(start) && Number.isInteger(step));
-  if (!(Number.isFinite(start) && Number.isFinite(step) && step > 0 && values.length >= 2 && whole)) {
-    throw new TintladderError('grid-invalid', {
-      path: 'viewing.illuminant',
-      received: { start, step, count: values.length },
-      expected: 'an evenly spaced grid of at least two values (in whole nanometres for a spectrum of lines)',
-    });
-  }
-  let total = 0;
-  for (let i = 0; i < values.length; i++) {
-    const path = `viewing.illuminant at ${start + i * step} nm`;
-    if (!Number.isFinite(values[i])) {
-      throw new TintladderError('not-finite', { path, received: values[i], expected: 'a finite power' });
-    }
-    if (values[i] < 0) {
-      throw new TintladderError('out-of-range', { path, received: values[i], expected: 'a power of 0 or more' });
-    }
-    total += values[i];
-  }
-  if (total === 0) {
-    throw new TintladderError('out-of-range', { path: 'viewing.illuminant', received: 0, expected: 'some power' });
-  }
-  return illuminant;
-}
-
-function fromTable(name: string, table: string, column = 1, kind?: Illuminant['kind']): Illuminant {
-  const columns = parseColumns(table);
-  const [[start, next]] = columns;
-  return { name, start, step: next - start, values: columns[column], kind };
-}
-
-function everyNanometre(name: string, power: (wavelength: number) => number): Illuminant {
-  const values = Float64Array.from({ length: LONGEST_WAVELENGTH - SHORTEST_WAVELENGTH + 1 }, (_, i) =>
-    power(SHORTEST_WAVELENGTH + i),
-  );
-  return { name, start: SHORTEST_WAVELENGTH, step: 1, values };
-}
-
-/**
- * CIE standard illuminant A: Planck's form with c2 = 1.435e-2 m K and T = 2848 K, 100 at 560 nm.
- *
- * @see CIE 015:2018, equation for illuminant A; ISO/CIE 11664-2
- */
-function planck(wavelength: number): number {
-  const exponent = 1.435e7 / 2848;
-  return 100 * (560 / wavelength) ** 5 * (Math.expm1(exponent / 560) / Math.expm1(exponent / wavelength));
+  /** Relative power, any scale. */
+  readonly values: ArrayLike<number>;
+  /**
+   * `continuous` power is interpolated linearly to 1 nm; a `lines` spectrum, such as a fluorescent lamp's, is summed at its
+   * own step, which must then be a whole number of nm.
+   *
+   * @default 'continuous'
+   */
+  readonly kind?: 'continuous' | 'lines';
+  /** Where the figures come from. */
+  readonly source?: string;
 }

@@ -10,7 +10,8 @@ export { type DeltaE94Options, deltaE94 } from './delta-e94.js';
 export { deltaE99o } from './delta-e99o.js';
 export { deltaEab } from './delta-eab.js';
 export type { Grid } from './grid.js';
-export { ILLUMINANTS } from './illuminants.js';
+export type { Illuminant } from './illuminant.js';
+export { ILLUMINANTS, type IlluminantName, type NamedIlluminant } from './illuminants.js';
 export { labRows } from './lab-rows.js';
 export { type Lch, labFromLch, lchFromLab } from './lch.js';
 export { meanSpectrum } from './mean-spectrum.js';
@@ -41,8 +42,6 @@ export {
   FL7_10,
   FL11_2,
   FL11_10,
-  type Illuminant,
-  type IlluminantName,
   type Observer,
   type Viewing,
 } from './viewing.js';

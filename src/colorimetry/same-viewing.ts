@@ -1,4 +1,5 @@
-import type { Illuminant, Viewing } from './viewing.js';
+import type { Illuminant } from './illuminant.js';
+import type { Viewing } from './viewing.js';
 
 /** Whether two viewings are one: the same observer, and an illuminant of the same name, or of the same figures if it is a caller's own. */
 export function sameViewing(one: Viewing, other: Viewing): boolean {

@@ -1,51 +1,7 @@
 import { TintladderError } from '../core/index.js';
 import { assertObject } from '../core/internal.js';
-
-/** The illuminants that tintladder knows by name; {@link ILLUMINANTS} says what each is. */
-export type IlluminantName =
-  | 'A'
-  | 'C'
-  | 'D50'
-  | 'D55'
-  | 'D65'
-  | 'D75'
-  | 'E'
-  | 'FL1'
-  | 'FL2'
-  | 'FL3'
-  | 'FL4'
-  | 'FL5'
-  | 'FL6'
-  | 'FL7'
-  | 'FL8'
-  | 'FL9'
-  | 'FL10'
-  | 'FL11'
-  | 'FL12';
-
-/**
- * A caller's own relative spectral power distribution on an even grid. Treat it as immutable: weights computed from it
- * are kept for as long as the object lives.
- */
-export interface Illuminant {
-  /** Shown in results and messages. */
-  readonly name: string;
-  /** First wavelength, nm. */
-  readonly start: number;
-  /** Step, nm. */
-  readonly step: number;
-  /** Relative power, any scale. */
-  readonly values: ArrayLike<number>;
-  /**
-   * `continuous` power is interpolated linearly to 1 nm; a `lines` spectrum, such as a fluorescent lamp's, is summed at its
-   * own step, which must then be a whole number of nm.
-   *
-   * @default 'continuous'
-   */
-  readonly kind?: 'continuous' | 'lines';
-  /** Where the figures come from. */
-  readonly source?: string;
-}
+import type { Illuminant } from './illuminant.js';
+import type { IlluminantName } from './illuminants.js';
 
 /** CIE standard colorimetric observer: `'2'` degrees (CIE 1931) or `'10'` degrees (CIE 1964). */
 export type Observer = '2' | '10';

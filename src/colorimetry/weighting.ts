@@ -1,9 +1,10 @@
 import { TintladderError } from '../core/index.js';
 import { refineBySpline, spreadLagrange } from '../numeric/internal.js';
 import { assertGrid, describeGrid, type Grid, SHORTEST_WAVELENGTH } from './grid.js';
-import { summedPower } from './illuminant.js';
+import type { Illuminant } from './illuminant.js';
 import { colourMatchingFunctions } from './observer.js';
-import { assertViewing, type Illuminant, type Viewing } from './viewing.js';
+import { summedPower } from './summed-power.js';
+import { assertViewing, type Viewing } from './viewing.js';
 import type { WideStep } from './wide-step.js';
 
 /** One weight for each of X, Y and Z at evenly spaced wavelengths (nm), and their sums: the white point. */
