@@ -413,7 +413,7 @@ export function outliers({ findOutliers }, { laboratories, seed }) {
       }
       const found = findOutliers([{ sides, reference: 'R' }]);
       if (level) named.add(found.outliers.some((outlier) => outlier.path === path));
-      else alarms.add(found.outliers.length > 0);
+      else alarms.add(found.outliers.length + found.exchanged.length > 0);
     }
     return level
       ? { planted: level, named: named.share, toReach: '>= 0.80' }

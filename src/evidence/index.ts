@@ -32,6 +32,13 @@ export {
   precisionFromControls,
 } from './control/precision-from-controls.js';
 export { lengthInterval } from './length-interval.js';
+export {
+  type ExchangedUnits,
+  findOutliers,
+  type Outlier,
+  type OutlierOptions,
+  type Outliers,
+} from './outliers/find-outliers.js';
 export type { Design } from './planning/design.js';
 export {
   type LevelAlternative,

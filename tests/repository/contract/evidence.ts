@@ -13,6 +13,7 @@ export const EVIDENCE: RoomContract = {
     'conformanceProbability',
     'decide',
     'decideAtOneRisk',
+    'findOutliers',
     'nextMeasurement',
     'precisionFromControls',
     'varianceComponents',
