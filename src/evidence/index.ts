@@ -1,3 +1,6 @@
+// The room of evidence, by what it answers: what was repeated (readings/), how much it scatters (variance/), what a laboratory knows of itself (control/),
+// what differs at one error rate (comparisons/, multiplicity/), what lies far off (outliers/), what to make next (planning/), what all readings share
+// (systematic/), and what a figure means for a limit (the room of decisions).
 export * from '../decision/index.js';
 export { DIRECTIONS, type Direction } from './comparisons/best-set.js';
 export { type CompareSidesOptions, compareSides } from './comparisons/compare-sides.js';
@@ -66,6 +69,15 @@ export type {
   RepeatedWeighings,
 } from './readings/repeated.js';
 export { type Repetition, repetitionOf } from './readings/repetition.js';
+export {
+  DISTRIBUTIONS,
+  type Distribution,
+  type Propagation,
+  type PropagationOptions,
+  propagateParameters,
+  type SessionParameters,
+  type UncertainParameter,
+} from './systematic/propagate-parameters.js';
 export {
   type VarianceComponent,
   type VarianceComponents,

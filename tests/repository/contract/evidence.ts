@@ -16,6 +16,7 @@ export const EVIDENCE: RoomContract = {
     'findOutliers',
     'nextMeasurement',
     'precisionFromControls',
+    'propagateParameters',
     'varianceComponents',
   ],
   calls: {
