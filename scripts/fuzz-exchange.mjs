@@ -2,8 +2,10 @@
 // without a number that is none, or a TintladderError with a place, in no more than ten times the undamaged file's time (or 1 ms). Then reads texts
 // of one token over and over, which must take no longer than ten times a good file of their length.
 // npm run fuzz:exchange, or: node scripts/fuzz-exchange.mjs [cases] [seed]
-import { readdirSync, readFileSync } from 'node:fs';
-import { fileURLToPath } from 'node:url';
+import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath, pathToFileURL } from 'node:url';
 import { build } from 'esbuild';
 
 async function bundled(path) {
@@ -15,7 +17,15 @@ async function bundled(path) {
     platform: 'node',
     write: false,
   });
-  return import(`data:text/javascript,${encodeURIComponent(outputFiles[0].text)}`);
+  // a file, so that a stack trace is short
+  const folder = mkdtempSync(join(tmpdir(), 'fuzz-exchange-'));
+  const file = join(folder, 'bundle.mjs');
+  writeFileSync(file, outputFiles[0].text);
+  try {
+    return await import(pathToFileURL(file).href);
+  } finally {
+    rmSync(folder, { recursive: true });
+  }
 }
 
 const { MEASUREMENT_FORMATS, readMeasurements, TintladderError, writeMeasurements } =

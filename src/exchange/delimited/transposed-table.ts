@@ -83,6 +83,8 @@ function readTable(rows: readonly LooseRow[], context: TableContext, file: FileC
     if (units) around = { ...around, quantity: { ...around.quantity, ...units } };
     return units ? [] : [{ cells: toWidth([...cells], width, line), line }];
   });
+  // a heading with nothing below, at the end of a file
+  if (kept.length === 0) return [];
   const headings = kept.map(({ cells }) => cells[0]);
   const nameRow = findNameRow(headings);
   const columns = valueColumns(nameRow === undefined ? [] : kept[nameRow].cells, width, around);

@@ -13,6 +13,7 @@ import { headingStrength, unitOf, withoutCommentMark } from './headings.js';
 import { LARGEST_READING, type Layout } from './layout.js';
 import { isBlank, isComment, type LayoutReader, toWidth } from './layout-reader.js';
 import { type LooseRow, readLooseRows } from './loose-rows.js';
+import { withUpperHeading } from './upper-heading.js';
 
 interface OpenHeading extends LooseRow {
   readonly context: TableContext;
@@ -30,7 +31,10 @@ export function createWideReader({ headingRow, rows: lookedAt }: Layout, file: F
   let gap = false;
   let received = 0;
 
-  const open = (cells: readonly string[], line: number) => {
+  const open = (row: readonly string[], line: number) => {
+    const upper = withUpperHeading(row, loose.at(-1), line);
+    if (upper) loose.pop();
+    const cells = upper ?? row;
     context = readLooseRows(loose, { ...context, name: undefined }, file.notes);
     loose = [];
     heading = {

@@ -96,7 +96,8 @@ function statedQuantity(key: string, value: string): StatedQuantity | undefined 
   }
   const ofValue = parseQuantity(value);
   if (QUANTITY_KEY.test(key.replace(/_/g, ' '))) {
-    const letter = /^\s*[ate]\s*$/i.test(value) && !/quantity|unit/i.test(key);
+    // a single letter is a quantity only for a key that asks for one
+    const letter = /^\s*[ate]\s*$/i.test(value) && !/quantity|unit|mode|axis|measurement/i.test(key);
     if (isQuantity(ofValue) && !letter) return ofValue;
   }
   return isQuantity(ofValue) || !QUANTITY_KEY.test(key.replace(/_/g, ' ')) ? undefined : quantityInProse(value);

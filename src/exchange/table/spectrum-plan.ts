@@ -34,12 +34,22 @@ export function planSpectra(
   );
   if (bands.length === 0) return [];
   const read = bands.filter(({ quantity }) => quantityTaken(quantity, options.quantity) !== undefined);
+  if (read.length === 0 && columns.some(({ role }) => role.kind === 'coordinate')) {
+    noteOthers(bands, placeOf, notes);
+    return [];
+  }
   if (read.length === 0) {
     const [{ index, label, quantity }] = bands;
     const place = label.quantity === undefined ? (context.quantity?.place ?? placeOf(index)) : placeOf(index);
     throw unsupportedQuantity(place, quantity ?? '', quantity);
   }
   for (const { index } of read) used.add(index);
+  if (read.length < bands.length)
+    noteOthers(
+      bands.filter((band) => !read.includes(band)),
+      placeOf,
+      notes,
+    );
   return [...groupBy(read, keyOf).values()].map((group) => {
     const [{ label, quantity }] = group;
     const given = group.map(({ index, label: { wavelength, decimals } }) => ({
@@ -64,6 +74,11 @@ export function planSpectra(
       stated: label.stated ?? NOTHING_STATED,
     };
   });
+}
+
+function noteOthers([{ index, quantity }]: readonly Band[], placeOf: (index: number) => string, notes: Notes): void {
+  const message = `Columns hold another quantity than reflectance (${quantity}); they are kept as text.`;
+  notes.add('other-quantities-left-out', message, placeOf(index));
 }
 
 const keyOf = ({ label: { stated }, quantity }: Band) =>

@@ -81,6 +81,18 @@ describe('illuminant and observer in the headings of a colour', () => {
     expect(first(text).lab?.L).toBe(45);
   });
 
+  test('a heading in two rows states the viewing above the coordinates', () => {
+    const text = ',D65/10,,,A/10,,\nName,L*,a*,b*,L*,a*,b*\nx,45,1,2,46,3,4\n';
+    expect(viewings(text)).toEqual([under('D65', '10'), under('A', '10')]);
+  });
+
+  test.each(['Name,X10,Y10,Z10\nx,10,20,30\n', 'Name,L*10,a*10,b*10\nx,10,20,30\n'])(
+    'the index 10 is the observer of 10 degrees, as the CIE writes it: %j',
+    (text) => {
+      expect(viewings(`Illuminant: D65\n${text}`)).toEqual([under('D65', '10')]);
+    },
+  );
+
   test('coordinates grouped by letter rather than by viewing are put together by what they state', () => {
     const text = 'Name,L* D65/10,L* A/10,a* D65/10,a* A/10,b* D65/10,b* A/10\nx,45,46,1,3,2,4\n';
     expect(first(text).colours?.map(({ lab }) => lab)).toEqual([
@@ -219,6 +231,17 @@ describe('the specular mode', () => {
     ['in a long table', 'Name,Mode,Wavelength,Value\nx,SCI,400,40\nx,SCI,410,41\n'],
   ])('%s', (_, text) => {
     expect(first(text)).toMatchObject({ name: 'x', conditions: { specular: 'included' } });
+  });
+
+  test('a name that carries it is believed where nothing else states it, and that is noted', () => {
+    const text = 'Name,400,410\nblue SCE,40,41\nblue (SCI),42,43\nSCIENCE,44,45\n';
+    expect(readMeasurements(text).measurements.map(({ conditions }) => conditions.specular)).toEqual([
+      'excluded',
+      'included',
+      undefined,
+    ]);
+    expect(codes(text)).toContain('mode-from-name');
+    expect(first(`Specular: included\n${text}`).conditions.specular).toBe('included');
   });
 
   const both = [

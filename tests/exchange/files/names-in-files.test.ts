@@ -26,6 +26,15 @@ describe('one file a sample', () => {
   });
 });
 
+test.each([
+  ['400 40\n410 41\n420 42\n', '1'],
+  ['Sample: blue tint\nWavelength  Reflectance\n400   40\n410   41\n420   42\n', 'blue tint'],
+])('columns that only blanks separate: %j', (text, name) => {
+  const [{ spectrum, ...reading }] = readMeasurements(text).measurements;
+  expect(reading.name).toBe(name);
+  expect([...(spectrum?.values ?? [])]).toEqual([0.4, 0.41, 0.42]);
+});
+
 describe('the column of names', () => {
   test.each([
     ['Operator,Panel,400,410\nAB,p1,40,41\nAB,p2,42,43\n', ['p1', 'p2']],
@@ -113,6 +122,10 @@ describe('lines that are no readings', () => {
   ])('%j closes with one', (text) => {
     expect(readMeasurements(text).measurements).toMatchObject([{ name: 'blue', spectrum: { start: 400, step: 10 } }]);
     expect(codes(text)).toContain('lines-outside-tables');
+  });
+
+  test('a heading with nothing below, at the end, is no table', () => {
+    expect(names('nm,blue\n400,40\n410,41\n\nnm,R')).toEqual(['blue']);
   });
 
   test('a row that is cut off is none', () => {

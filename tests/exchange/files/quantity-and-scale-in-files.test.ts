@@ -78,6 +78,13 @@ describe('reflectance stays reflectance', () => {
     expect(values(text)).toEqual([[0.4, 0.41]]);
   });
 
+  test('K/S beside L*, a*, b* stays text', () => {
+    const text = 'Name,K/S 400,K/S 410,L*,a*,b*\nx,1,2,40,1,2\n';
+    const [{ spectrum, lab, fields }] = readMeasurements(text).measurements;
+    expect([spectrum, lab, Object.values(fields)]).toEqual([undefined, { L: 40, a: 1, b: 2 }, ['1', '2']]);
+    expect(codes(text)).toContain('other-quantities-left-out');
+  });
+
   test('samples called A and B are samples where other headings are no quantities', () => {
     expect(readMeasurements('nm,A,B\n400,40,50\n410,41,51\n').measurements.map(({ name }) => name)).toEqual(['A', 'B']);
     expect(readMeasurements('nm,T,blue\n400,40,50\n410,41,51\n').measurements.map(({ name }) => name)).toEqual([
