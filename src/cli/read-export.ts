@@ -1,6 +1,5 @@
 import { createReadStream, readFileSync, statSync } from 'node:fs';
-import { relative } from 'node:path';
-import { Readable } from 'node:stream';
+import { basename, relative } from 'node:path';
 import { TintladderError, type Warning } from '../core/index.js';
 import {
   type Measurement,
@@ -35,7 +34,12 @@ export async function readExport(path: string): Promise<Export> {
 /** Reads one export, or standard input, with all that is known of its tables. */
 export function readWhole(path: string): Promise<MeasurementFile> {
   const bytes = onFile('read', path, () => readFileSync(path === STANDARD_INPUT ? process.stdin.fd : path));
-  return inFile(path, () => readMeasurements(bytes));
+  return inFile(path, () => readMeasurements(bytes, namedBy(path)));
+}
+
+/** The file's name names the reading of a file that names none, as in a folder with one file per sample. */
+function namedBy(path: string): { readonly fileName?: string } {
+  return path === STANDARD_INPUT ? {} : { fileName: basename(path).replace(/(?<=.)\.[^.]*$/, '') };
 }
 
 async function readLarge(path: string, size: number): Promise<Export> {
@@ -46,11 +50,10 @@ async function readLarge(path: string, size: number): Promise<Export> {
     warnings = summary.warnings;
     endProgress();
   };
-  // Node's own stream type and the web's differ in name only
-  const stream = Readable.toWeb(createReadStream(path)) as unknown as ReadableStream<Uint8Array>;
+  const stream = createReadStream(path);
   await inFile(path, async () => {
     try {
-      for await (const measurement of readMeasurementStream(stream, { onProgress, onEnd })) {
+      for await (const measurement of readMeasurementStream(stream, { ...namedBy(path), onProgress, onEnd })) {
         measurements.push(measurement);
       }
     } catch (error) {

@@ -31,6 +31,11 @@ test('--json prints one line per file with what was read', () => {
   expect(read[0]).toMatchObject({ format: 'delimited-text', tables: [{ scale: 'percent' }] });
 });
 
+test('a file that names no sample names its reading', () => {
+  const path = write('blue tint 07.csv', 'nm,R%\n400,40\n410,41\n');
+  expect(JSON.parse(run(['inspect', path, '--json']).stdout).measurements[0].name).toBe('blue tint 07');
+});
+
 test('of several files each has its name before it', () => {
   const [a, b] = ['c.csv', 'd.csv'].map((name) => write(name, 'name,400,410,420\nA,50,60,70\n'));
   const { stdout } = run(['inspect', a, b]);

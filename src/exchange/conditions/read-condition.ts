@@ -35,6 +35,9 @@ export function readValue(
   if (about.length === 1 && (about[0] === 'instrument' || about[0] === 'session')) {
     return { parts: { [about[0]]: value }, cleared: [] };
   }
+  // a column of gloss readings is no statement of the specular mode
+  if (about.length === 1 && about[0] === 'specular' && /^[\d.,\s%]+$/.test(value))
+    return { parts: NOTHING_STATED, cleared: [] };
   if (about.length === 1 && about[0] === 'bandPass') return readBandPass(value, place, notes);
   const { parts, contradictory } = parseStatement(value, about.length === 1 ? about[0] : undefined);
   if (contradictory) {

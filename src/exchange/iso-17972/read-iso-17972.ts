@@ -17,7 +17,8 @@ import type { Notes } from '../text/notes.js';
 import { gatherText, type TextSink } from '../text/text-sink.js';
 import { type OrderedGrid, orderWavelengths } from '../wavelength/wavelength-grid.js';
 import { type ColourSpecification, readColourSpecifications } from './colour-specification.js';
-import { BAND_PASS_TAG, NO_TYPE, OWN_ID, REPLICATE_TAG, SESSION_TAG } from './own-tags.js';
+import { fieldsOf, takeField } from './object-fields.js';
+import { BAND_PASS_TAG, REPLICATE_TAG, SESSION_TAG } from './own-tags.js';
 import { childOf, descendants, parseXml, type XmlElement } from './xml-element.js';
 
 const NO_SPECIFICATION: ColourSpecification = { stated: {} };
@@ -137,10 +138,10 @@ function readColours(
   const name = object.attributes.get('Name') ?? object.attributes.get('Id') ?? '';
   const here = () => `line ${object.line}, object ${JSON.stringify(name)}`;
   const band = (i: number) => `line ${spectrum?.element.line ?? object.line}, reading ${i + 1}`;
-  const fields = tagFields(object, spectrum);
-  const replicate = take(fields, REPLICATE_TAG) ?? '';
-  const session = take(fields, SESSION_TAG);
-  const bandPass = take(fields, BAND_PASS_TAG);
+  const fields = fieldsOf(object, spectrum?.element);
+  const replicate = takeField(fields, REPLICATE_TAG) ?? '';
+  const session = takeField(fields, SESSION_TAG);
+  const bandPass = takeField(fields, BAND_PASS_TAG);
   if (isLeftOut({ name, replicate, line: object.line }, here, file, true)) return;
   const numbers = spectrum ? readNumbers(spectrum.element, band) : [];
   const ownParts = spectrum?.specification.stated ?? {};
@@ -183,13 +184,6 @@ function readColours(
   );
 }
 
-/** Takes a field out. */
-function take(fields: Map<string, string>, label: string): string | undefined {
-  const value = fields.get(label);
-  fields.delete(label);
-  return value;
-}
-
 function takeBands(numbers: readonly number[], { order, resampling }: OrderedGrid): Float64Array {
   const ordered = Float64Array.from(order, (i) => numbers[i]);
   return resampling ? sumBands(ordered, resampling) : ordered;
@@ -214,23 +208,6 @@ function toNumber(text: string, place: () => string): number {
   const value = parseFileNumber(text, POINT);
   if (value === undefined) throw notANumber(text, POINT, place());
   return value;
-}
-
-/** What an object says beside its colours: its type, its identifier, the name of the spectrum, and its tags. */
-function tagFields(object: XmlElement, spectrum: Colour | undefined): Map<string, string> {
-  const fields = new Map<string, string>();
-  const add = (label: string | undefined, value: string | undefined) => {
-    if (label && value !== undefined && !fields.has(label)) fields.set(label, value);
-  };
-  // what stands there only because the format asks for it says nothing of the sample
-  const type = object.attributes.get('ObjectType');
-  const id = object.attributes.get('Id');
-  if (type !== NO_TYPE) add('ObjectType', type);
-  if (!id?.startsWith(OWN_ID)) add('Id', id);
-  add('Spectrum', spectrum?.element.attributes.get('Name'));
-  for (const tag of descendants(object, 'Tag'))
-    add(tag.attributes.get('Name'), tag.attributes.get('Value') ?? tag.text);
-  return fields;
 }
 
 function orderBands({ element, specification, id }: Colour, count: number, file: FileContext): OrderedGrid {

@@ -109,6 +109,7 @@ function statedMode(key: string, value: string): StatedParts | undefined {
   const statement = parseStatement(value);
   const { parts, contradictory, rest } = statement;
   if (contradictory) return undefined;
-  if (isWhole(statement)) return parts.illuminant && !parts.observer && value.trim().length < 3 ? undefined : parts;
+  // a letter or a number alone may be anything
+  if (isWhole(statement)) return value.trim().length < 3 ? undefined : parts;
   return parts.specular && rest.length <= 6 ? { specular: parts.specular } : undefined;
 }

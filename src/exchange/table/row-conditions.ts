@@ -62,6 +62,8 @@ function readRow(
   for (const index of plan.kindColumns) {
     const { parts, rest } = parseStatement(cells[index]);
     if (rest.length === 0 && parts.specular) own = mergeParts(own, { specular: parts.specular });
+    // a single letter may be anybody's name for a type
+    if (cells[index].trim().length < 2) continue;
     const stated = parseQuantity(cells[index]);
     if (stated.quantity !== undefined && (stated.rest === '' || /^(?:values?|data|spectrum)$/i.test(stated.rest)))
       quantity = stated;

@@ -268,6 +268,12 @@ describe('the specular mode', () => {
   });
 });
 
+test('a column of gloss readings, of types by letter, or a number above the table states no condition and leaves no row out', () => {
+  const text = '10\nName,Gloss,Type,400,410\nx,85,A,40,41\ny,20.5,T,42,43\n';
+  expect(readMeasurements(text).measurements.map(({ conditions }) => conditions)).toEqual([{}, {}]);
+  expect(codes(text)).not.toContain('condition-not-understood');
+});
+
 describe('geometry, instrument, session', () => {
   test.each([
     ['d/8', 'd:8°'],
