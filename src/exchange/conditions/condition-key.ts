@@ -25,7 +25,7 @@ const WORDS: readonly (readonly [ConditionPart, ReadonlySet<string>])[] = [
 const FILLERS = new Set(
   (
     'name angle standard type measurement measuring meas mode component comp reference cie setting settings condition conditions viewing used and und et ' +
-    'reflection modus winkel messung der des de du model system data treatment'
+    'reflection modus winkel messung der des de du model system treatment'
   ).split(' '),
 );
 

@@ -1,5 +1,6 @@
 import { mergeParts } from '../conditions/stated-parts.js';
 import { quantityTaken } from '../quantity/quantity-taken.js';
+import { quantityInName } from '../quantity/quantity-text.js';
 import { unsupportedQuantity } from '../quantity/unsupported-quantity.js';
 import { columnRole } from '../table/column-role.js';
 import type { FileContext } from '../table/file-context.js';
@@ -90,8 +91,8 @@ function readTable(rows: readonly LooseRow[], context: TableContext, file: FileC
   const columns = valueColumns(nameRow === undefined ? [] : kept[nameRow].cells, width, around);
   refuseOthers(columns, around, kept[nameRow ?? 0].line, file);
   const placeIn = (index: number) => (row: number) => cellPlace(kept[row].line, index + 1);
-  const cellsOf = ({ index, heading }: SampleColumn) =>
-    kept.map(({ cells }, row) => (row === nameRow && heading ? (around.name ?? '') : cells[index]));
+  const cellsOf = ({ index, heading, name }: SampleColumn) =>
+    kept.map(({ cells }, row) => (row === nameRow && heading ? (name ?? around.name ?? '') : cells[index]));
   const readers = new Map<string, RowReader>();
   for (const column of columns) {
     const { heading, index } = column;
@@ -124,21 +125,22 @@ interface SampleColumn {
   readonly index: number;
   /** What the heading says of the values, where it says that rather than a name. */
   readonly heading?: ValueHeading | undefined;
+  /** The name that stands beside it. */
+  readonly name?: string | undefined;
 }
 
 /** The columns of readings. A single letter is a quantity only where it stands alone, or all headings are quantities; else it names a sample. */
-function valueColumns(headings: readonly string[], width: number, { name }: TableContext): SampleColumn[] {
-  const columns = Array.from({ length: width - 1 }, (_, i) => ({
-    index: i + 1,
-    heading: parseValueHeading(headings[i + 1] ?? ''),
-  }));
-  const several = columns.length > 1 && name === undefined;
+function valueColumns(headings: readonly string[], width: number, around: TableContext): SampleColumn[] {
+  const columns = Array.from({ length: width - 1 }, (_, i): SampleColumn => {
+    const text = headings[i + 1] ?? '';
+    const named = quantityInName(text);
+    if (!named) return { index: i + 1, heading: parseValueHeading(text) };
+    return { index: i + 1, heading: { quantity: named.quantity, stated: {}, letter: false }, name: named.name };
+  });
+  const several = columns.length > 1 && around.name === undefined;
   const all =
     columns.every(({ heading }) => heading !== undefined) && columns.some(({ heading }) => heading?.letter === false);
-  return columns.map(({ index, heading }) => ({
-    index,
-    heading: heading?.letter && several && !all ? undefined : heading,
-  }));
+  return columns.map((column) => (column.heading?.letter && several && !all ? { index: column.index } : column));
 }
 
 function contextOf(heading: ValueHeading | undefined, around: TableContext, place: string): TableContext {

@@ -104,6 +104,15 @@ const TERMS: ReadonlySet<Quantity> = new Set(['K/S']);
 const UNMISTAKABLE =
   /(?<!\p{L})(?:absorbances?|transmittances?|irradiance|radiance|spectral power|spectral sensitivit(?:y|ies)|optical density|colou?r.matching functions?)(?!\p{L})/iu;
 
+/** Reads a name that carries a quantity, such as `blue K/S`: only terms that are nothing else count. */
+export function quantityInName(text: string): { readonly quantity: Quantity; readonly name: string } | undefined {
+  const { quantity, rest } = parseQuantity(text);
+  if (quantity === undefined || quantity === 'reflectance' || rest === '') return undefined;
+  return TERMS.has(quantity) || UNMISTAKABLE.test(text) || /%\s?T(?!\p{L})/u.test(text)
+    ? { quantity, name: rest }
+    : undefined;
+}
+
 /**
  * Reads prose, such as a title or a remark, as a statement of quantity: only where it names the quantity together with data ("Absorbance
  * spectra", "All reflectance values in percent") or by a term that is nothing else. "Red enamel for a lamp housing" states nothing.

@@ -18,7 +18,7 @@ export function bandsOf(
 }
 
 /** How files write that there is no reading. */
-const EMPTY = new Set(['-', '--', '---', '—', '–']);
+const EMPTY = new Set(['-', '--', '---', '—', '–', 'n/a', 'N/A', '#N/A', 'NaN']);
 
 /** Readings of a new grid as weighted sums of those that were read. */
 export function sumBands(values: Float64Array, resampling: readonly BandWeights[]): Float64Array {

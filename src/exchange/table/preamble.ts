@@ -92,7 +92,7 @@ function statedQuantity(key: string, value: string): StatedQuantity | undefined 
   const ofKey = parseQuantity(key);
   if (isQuantity(ofKey) && ofKey.quantity) {
     const both = parseQuantity(value);
-    return isQuantity(both) ? { ...ofKey, ...both } : ofKey;
+    return isQuantity(both) ? { ...ofKey, ...both } : undefined;
   }
   const ofValue = parseQuantity(value);
   if (QUANTITY_KEY.test(key.replace(/_/g, ' '))) {

@@ -14,7 +14,7 @@ export interface WavelengthLabel {
   readonly stated?: StatedParts;
 }
 
-const NUMBER = /(?<![\d.,])(\d{3,4})(?:[.,](\d{1,17}))?(?!\d)/;
+const NUMBER = /(?<!\d)(?<!\d[.,])(\d{3,4})(?:[.,](\d{1,17}))?(?!\d)/;
 /** Words that stand beside a wavelength and say nothing of the value. */
 const FILLERS =
   /(?<!\p{L})(?:nm|nanomet(?:er|re)s?|wl|w|wavelength|wellenlänge|lambda|λ|spectral|spectrum|at|bei|value|values)(?!\p{L})/giu;

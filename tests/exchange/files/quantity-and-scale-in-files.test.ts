@@ -78,6 +78,19 @@ describe('reflectance stays reflectance', () => {
     expect(values(text)).toEqual([[0.4, 0.41]]);
   });
 
+  test('a column named for a sample and K/S is no sample', () => {
+    const text = 'nm,blue %R,blue K/S\n400,40,0.45\n410,41,0.42\n';
+    expect(values(text)).toEqual([[0.4, 0.41]]);
+    expect(codes(text)).toContain('other-quantities-left-out');
+  });
+
+  test.each(['Counts: 3', 'Power: on', 'Absorption: 12 hours', 'Energy class A', 'Density: 1.2 g/cm3'])(
+    '%s says nothing of the values',
+    (line) => {
+      expect(values(`${line}\nName,400,410\nx,40,41\n`)).toEqual([[0.4, 0.41]]);
+    },
+  );
+
   test('K/S beside L*, a*, b* stays text', () => {
     const text = 'Name,K/S 400,K/S 410,L*,a*,b*\nx,1,2,40,1,2\n';
     const [{ spectrum, lab, fields }] = readMeasurements(text).measurements;
@@ -269,6 +282,10 @@ describe('bands and grids', () => {
     expect(values(text)[0]).toEqual([0.41, 0.42]);
     expect(tables.map(({ count }) => count)).toEqual([1, 1]);
     expect(codes(text)).toContain('empty-bands-cut');
+  });
+
+  test.each(['-', 'n/a', '#N/A'])('%s at an end is an empty band', (cell) => {
+    expect(values(`Name,400,410,420\nx,40,41,${cell}\n`)).toEqual([[0.4, 0.41]]);
   });
 
   test('an empty band in the middle is a fault', () => {
