@@ -84,7 +84,9 @@ function findWide(rows: readonly string[][]): Found {
   const strongest = Math.max(0, ...strengths);
   if (strongest === 0) return undefined;
   // a preamble may hold a pair of numbers that look like wavelengths; the first of several blocks need not be the largest
-  const likely = strengths.findIndex((strength, i) => strength >= 3 && hasReadingsBelow(rows, i));
+  const likely = strengths.findIndex(
+    (strength, i) => (strength >= 3 || (strength === 2 && isNamed(rows[i]))) && hasReadingsBelow(rows, i),
+  );
   const headingRow = likely >= 0 ? likely : strengths.findIndex((strength) => strength >= strongest / 2);
   // a delimiter that only cuts texts apart has no readings in its columns
   return {
@@ -93,6 +95,8 @@ function findWide(rows: readonly string[][]): Found {
     strength: likely >= 0 || hasReadingsBelow(rows, headingRow) ? strongest : strongest / 2,
   };
 }
+
+const isNamed = (cells: readonly string[]) => cells.some((cell) => columnRole(cell).kind === 'name');
 
 /** Whether one of the next rows holds a reading under each wavelength or coordinate of a heading. */
 function hasReadingsBelow(rows: readonly string[][], heading: number): boolean {

@@ -138,6 +138,7 @@ describe('lines that are no readings', () => {
 
   test.each([
     ['wide', 'Name,400,410\nblue,40,41\n\nName,400,410\nred,42,43\n'],
+    ['wide, of two kinds', 'Name,400,410\nblue,40,41\nName,L*,a*,b*\nred,1,2,3\n'],
     ['transposed', 'nm,blue\n400,40\n410,41\n\nnm,red\n400,42\n410,43\n'],
     ['transposed with a line between', 'nm,blue\n400,40\n410,41\n\nSecond sheet\nnm,red\n400,42\n410,43\n'],
     ['long', 'Name,nm,R%\nblue,400,40\nblue,410,41\n\nName,nm,R%\nred,400,42\nred,410,43\n'],
