@@ -94,11 +94,14 @@ function labelled(
   used: ReadonlySet<number>,
 ): { readonly index: number; readonly label: string }[] {
   const taken = new Set<string>();
+  const times = new Map<string, number>();
   return columns.flatMap(({ label: cell }, index) => {
     if (used.has(index)) return [];
     const own = cell.trim() === '' ? `column ${index + 1}` : cell.trim();
     let label = own;
-    for (let n = 2; taken.has(label); n++) label = `${own} (${n})`;
+    let n = times.get(own) ?? 2;
+    for (; taken.has(label); n++) label = `${own} (${n})`;
+    times.set(own, n);
     taken.add(label);
     return [{ index, label }];
   });
