@@ -16,11 +16,26 @@ export type ColumnRole =
   | { readonly kind: 'text' };
 
 const TEXT: ColumnRole = { kind: 'text' };
+/** Roles that were read; a file is looked at several times before it is read, and its cells repeat. */
+const kept = new Map<string, ColumnRole>();
+const MOST_KEPT = 2000;
+/** A longer slice would keep the whole text that it was cut from in memory. */
+const LONGEST_KEPT = 12;
 const PLAIN_NUMBER = /^\s*[+-]?[\d.,]+\s*$/;
 
 /** What a column holds, by its heading: reflectance at a wavelength, a coordinate, a name, a condition, or other text. */
 export function columnRole(heading: string): ColumnRole {
   if (heading === '') return TEXT;
+  if (heading.length > LONGEST_KEPT) return readRole(heading);
+  const known = kept.get(heading);
+  if (known) return known;
+  const role = readRole(heading);
+  if (kept.size >= MOST_KEPT) kept.clear();
+  kept.set(heading, role);
+  return role;
+}
+
+function readRole(heading: string): ColumnRole {
   const label = parseWavelengthLabel(heading);
   if (label) return { kind: 'wavelength', label };
   if (PLAIN_NUMBER.test(heading)) return { kind: 'text' };
