@@ -41,7 +41,7 @@ export function assertStyle(path: string, style: number | undefined): void {
 
 /** Something to draw. */
 export function assertSome(path: string, items: readonly unknown[], what: string): void {
-  if (items.length === 0) fault('empty', path, 'an empty list', `one ${what} or more`);
+  if (items.length === 0) fault('empty', path, 'an empty list', `at least one ${what}`);
 }
 
 function fault(code: ErrorCode, path: string, received: unknown, expected: string): never {

@@ -8,7 +8,7 @@ import { wrapBold } from './text-width.js';
 
 const SCOPE = '.tintladder-chart';
 
-/** Every rule is held to the figure, since a style inside an SVG holds for the whole page that it stands in. */
+/** Every rule is confined to the chart, since a style inside an SVG holds for the whole page that it stands in. */
 const STYLE = `${SCOPE}{display:block;max-width:100%;height:auto;font:12px ${SANS};font-variant-numeric:tabular-nums lining-nums}${chartShapes(SCOPE)}${chartColours(SCOPE, LIGHT)}@media screen and (prefers-color-scheme:dark){${chartColours(SCOPE, DARK)}}`;
 
 const LINE = 16;
