@@ -1,5 +1,5 @@
 import type { Spectrum } from '../colorimetry/index.js';
-import { assertSameGrid } from '../colorimetry/internal.js';
+import { asSpectrum, assertSameGrid } from '../colorimetry/internal.js';
 import type { Warning } from '../core/index.js';
 import { ratioOf } from './kubelka-munk.js';
 import { wavelengthRuns } from './wavelength-runs.js';
@@ -26,6 +26,11 @@ const ABSORBING = 0.3;
  * @see Kubelka & Munk (1931) for what is contradicted; the limit is our own rule, tried on measured paints (Geldof et al. 2018)
  */
 export function bronzingWarnings(masstone: Spectrum, tint: Spectrum): Warning[] {
+  return bronzing(asSpectrum(masstone, 'masstone'), asSpectrum(tint, 'tint'));
+}
+
+/** The same of checked spectra. */
+function bronzing(masstone: Spectrum, tint: Spectrum): Warning[] {
   assertSameGrid(tint, masstone, 'masstone');
   const ratios = tint.values.map((value) => (value > 0 ? ratioOf(value) : Infinity));
   const strongest = Math.max(...ratios);

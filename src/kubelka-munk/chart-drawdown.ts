@@ -1,6 +1,7 @@
 import type { Spectrum } from '../colorimetry/index.js';
-import { assertSameGrid } from '../colorimetry/internal.js';
+import { asSpectrum, assertSameGrid } from '../colorimetry/internal.js';
 import { TintladderError } from '../core/index.js';
+import { assertObject } from '../core/internal.js';
 
 /**
  * A drawdown over a black-and-white chart, as measured: one kind of reading of a paint, beside the spectrum of a layer that hides.
@@ -34,28 +35,38 @@ export function isChartDrawdown(reading: unknown): reading is ChartDrawdown {
 }
 
 /**
- * Refuses a drawdown whose spectra are not on one grid, that has one bare field without the other, or no possible thickness.
+ * The drawdown with its spectra checked: refused if they are not on one grid, if it has one bare field without the other, or no possible
+ * thickness.
  *
- * @throws TintladderError `grid-mismatch`; `invalid-option` for one bare field alone; `out-of-range` for a thickness that is not positive
+ * @throws TintladderError `wrong-type`; `grid-mismatch`; `invalid-option` for one bare field alone; `out-of-range` for a thickness that is not
+ * positive
  */
-export function assertChartDrawdown(
-  { overBlack, overWhite, black, white, thickness }: ChartDrawdown,
-  path = 'drawdown',
-): void {
-  assertSameGrid(overBlack, overWhite, `${path}.overWhite`);
-  if (thickness !== undefined && !(thickness > 0 && thickness < Infinity)) {
+export function checkedDrawdown(given: ChartDrawdown, path: string): ChartDrawdown {
+  assertObject(given, path, 'a drawdown: a reading over black and one over white');
+  const { black, white, thickness } = given;
+  const overBlack = asSpectrum(given.overBlack, `${path}.overBlack`);
+  const onGrid = (spectrum: Spectrum, name: string) => {
+    const checked = asSpectrum(spectrum, `${path}.${name}`);
+    assertSameGrid(overBlack, checked, `${path}.${name}`);
+    return checked;
+  };
+  const overWhite = onGrid(given.overWhite, 'overWhite');
+  if (thickness !== undefined && !(typeof thickness === 'number' && thickness > 0 && thickness < Infinity)) {
     const expected = 'a finite thickness above 0 µm';
     throw new TintladderError('out-of-range', { path: `${path}.thickness`, received: thickness, expected });
   }
-  if (black && white) {
-    assertSameGrid(overBlack, black, `${path}.black`);
-    assertSameGrid(overBlack, white, `${path}.white`);
-  } else if (black || white) {
+  if ((black === undefined) !== (white === undefined)) {
     throw new TintladderError('invalid-option', {
-      path: `${path}.${black ? 'white' : 'black'}`,
+      path: `${path}.${black === undefined ? 'black' : 'white'}`,
       received: undefined,
       expected: 'a reading of this bare field too',
       hint: 'Read both fields of the bare chart, or leave both out.',
     });
   }
+  return {
+    overBlack,
+    overWhite,
+    ...(black && white && { black: onGrid(black, 'black'), white: onGrid(white, 'white') }),
+    ...(thickness !== undefined && { thickness }),
+  };
 }

@@ -1,6 +1,7 @@
 import { type Spectrum, type Viewing, xyzFromSpectrum } from '../colorimetry/index.js';
-import { assertSameGrid } from '../colorimetry/internal.js';
+import { asSpectrum, assertSameGrid } from '../colorimetry/internal.js';
 import { TintladderError } from '../core/index.js';
+import { assertObject, assertOptions } from '../core/internal.js';
 
 /**
  * Contrast ratio of a film: luminous reflectance Y over black divided by that over white.
@@ -22,8 +23,15 @@ import { TintladderError } from '../core/index.js';
 export function contrastRatio(
   overBlack: Spectrum,
   overWhite: Spectrum,
-  { viewing }: { readonly viewing: Viewing },
+  options: { readonly viewing: Viewing },
 ): number {
+  assertOptions(options, ['viewing']);
+  assertObject(options, 'options', 'the viewing of the contrast ratio');
+  return contrastOf(asSpectrum(overBlack, 'overBlack'), asSpectrum(overWhite, 'overWhite'), options.viewing);
+}
+
+/** The same of checked spectra. */
+function contrastOf(overBlack: Spectrum, overWhite: Spectrum, viewing: Viewing): number {
   assertSameGrid(overBlack, overWhite, 'overWhite');
   const { Y } = xyzFromSpectrum(overWhite, viewing);
   if (Y > 0) return xyzFromSpectrum(overBlack, viewing).Y / Y;

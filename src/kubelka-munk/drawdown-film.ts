@@ -1,7 +1,7 @@
 import { gridOf, type Spectrum, type Viewing } from '../colorimetry/index.js';
 import type { Warning } from '../core/index.js';
-import { assertOptions } from '../core/internal.js';
-import { assertChartDrawdown, type ChartDrawdown } from './chart-drawdown.js';
+import { assertObject, assertOptions } from '../core/internal.js';
+import { type ChartDrawdown, checkedDrawdown } from './chart-drawdown.js';
 import { contrastRatio } from './contrast-ratio.js';
 import { type DrawdownHiding, drawdownHiding } from './drawdown-hiding.js';
 import { type DrawdownOptions, noiseOf } from './drawdown-options.js';
@@ -55,7 +55,7 @@ export interface DrawdownFilm {
  * For strength, residual and rub-out the same drawdown is a kind of reading: `opaqueReading` gives what a layer through which nothing
  * shows would read.
  *
- * @param drawdown - measured spectra over both fields, the bare fields, thickness in µm
+ * @param given - measured spectra over both fields, the bare fields, thickness in µm
  * @param options - viewing, surface (or `'none'`), noise of one reading, contrast ratio of hiding, volume solids
  * @returns R∞, K/S, K and S at each wavelength with bounds and what they rest on; contrast ratio, hiding thickness, spreading rate;
  * warnings `film-hides`, `substrate-unknown`, `readings-impossible`, `readings-reversed`, `fluorescence`, `negative-absorption`, `negative-scattering`
@@ -68,10 +68,11 @@ export interface DrawdownFilm {
  * @see Kubelka (1948), J. Opt. Soc. Am. 38, 448-457; ISO 6504-3 and ASTM D2805 for contrast ratio, hiding and spreading rate;
  * JCGM 100:2008, 5.1.3 for the bounds
  */
-export function drawdownFilm(drawdown: ChartDrawdown, options: DrawdownFilmOptions): DrawdownFilm {
+export function drawdownFilm(given: ChartDrawdown, options: DrawdownFilmOptions): DrawdownFilm {
+  const drawdown = checkedDrawdown(given, 'drawdown');
+  assertObject(options, 'options', 'viewing and surface');
   assertOptions(options, ['viewing', 'surface', 'noise', 'ratio', 'volumeSolids']);
   const { viewing, surface, ratio = 0.98, volumeSolids } = options;
-  assertChartDrawdown(drawdown);
   assertSurface(surface, 'options.surface');
   const noise = noiseOf(options);
   const { overBlack, overWhite, thickness } = drawdown;

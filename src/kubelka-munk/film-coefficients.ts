@@ -1,6 +1,7 @@
 import { createSpectrum, type Spectrum } from '../colorimetry/index.js';
-import { assertSameGrid } from '../colorimetry/internal.js';
+import { asSpectrum, assertSameGrid } from '../colorimetry/internal.js';
 import { TintladderError, type Warning } from '../core/index.js';
+import { assertObject } from '../core/internal.js';
 import { assertInternal } from './film.js';
 import { filmMiss, filmOptics, nearestFilm, opaqueFromRatio } from './film-optics.js';
 
@@ -67,7 +68,9 @@ const NOTABLE_CHANGE = 0.1;
  * @example filmCoefficients({ overBlack: 0.5, overWhite: 6 / 7, black: 0, white: 5 / 6, thickness: 4 }).scattering // 0.25
  * @see Kubelka (1948), J. Opt. Soc. Am. 38, 448-457: two readings are two linear equations in a and b coth bSX; ASTM D2805
  */
-export function filmCoefficients({ overBlack, overWhite, black, white, thickness }: FilmPair): FilmCoefficients {
+export function filmCoefficients(pair: FilmPair): FilmCoefficients {
+  assertObject(pair, 'pair', 'the readings of a film');
+  const { overBlack, overWhite, black, white, thickness } = pair;
   assertThickness(thickness);
   assertPair(overBlack, overWhite, black, white, '');
   if (overWhite <= overBlack) throw opaque('film', overBlack, overWhite);
@@ -89,7 +92,11 @@ export function filmCoefficients({ overBlack, overWhite, black, white, thickness
  * @see Kubelka (1948), J. Opt. Soc. Am. 38, 448-457
  */
 export function filmCoefficientSpectra(pair: FilmPairSpectra): FilmCoefficientSpectra {
-  const { overBlack, overWhite, black, white, thickness } = pair;
+  assertObject(pair, 'pair', 'the spectra of a film');
+  const { thickness } = pair;
+  const [overBlack, overWhite, black, white] = (['overBlack', 'overWhite', 'black', 'white'] as const).map((name) =>
+    asSpectrum(pair[name], name),
+  );
   assertThickness(thickness);
   for (const [path, spectrum] of Object.entries({ overWhite, black, white })) assertSameGrid(overBlack, spectrum, path);
   const { start, step, values } = overBlack;
@@ -123,7 +130,7 @@ export function opaqueSpectrum(
 
 /** Refuses a thickness by which nothing can be divided. */
 export function assertThickness(thickness: number): void {
-  if (thickness > 0 && thickness < Infinity) return;
+  if (typeof thickness === 'number' && thickness > 0 && thickness < Infinity) return;
   throw new TintladderError('out-of-range', {
     path: 'thickness',
     received: thickness,

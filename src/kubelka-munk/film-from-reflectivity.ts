@@ -1,6 +1,7 @@
 import type { Spectrum } from '../colorimetry/index.js';
-import { assertSameGrid } from '../colorimetry/internal.js';
+import { asSpectrum, assertSameGrid } from '../colorimetry/internal.js';
 import { TintladderError } from '../core/index.js';
+import { assertObject } from '../core/internal.js';
 import { assertInternal } from './film.js';
 import type { FilmCoefficientSpectra, FilmCoefficients } from './film-coefficients.js';
 import { assertThickness, opaqueSpectrum } from './film-coefficients.js';
@@ -38,6 +39,7 @@ export interface FilmAndReflectivitySpectra {
  * @see Kubelka (1948), J. Opt. Soc. Am. 38, 448-457; ASTM D2805 for the reading over one substrate with the reflectivity
  */
 export function filmCoefficientsFromReflectivity(film: FilmAndReflectivity): FilmCoefficients {
+  assertObject(film, 'film', 'the readings of a film');
   assertThickness(film.thickness);
   return { ...solve(film.reading, film.substrate, film.opaqueReflectance, film.thickness, ''), warnings: [] };
 }
@@ -55,7 +57,11 @@ export function filmCoefficientsFromReflectivity(film: FilmAndReflectivity): Fil
  * @see Kubelka (1948), J. Opt. Soc. Am. 38, 448-457
  */
 export function filmCoefficientSpectraFromReflectivity(film: FilmAndReflectivitySpectra): FilmCoefficientSpectra {
-  const { reading, substrate, opaqueReflectance, thickness } = film;
+  assertObject(film, 'film', 'the spectra of a film');
+  const { thickness } = film;
+  const [reading, substrate, opaqueReflectance] = (['reading', 'substrate', 'opaqueReflectance'] as const).map((name) =>
+    asSpectrum(film[name], name),
+  );
   assertThickness(thickness);
   for (const [path, other] of Object.entries({ substrate, opaqueReflectance })) assertSameGrid(reading, other, path);
   const { start, step, values } = reading;

@@ -1,5 +1,7 @@
 import { createSpectrum, gridOf, type Spectrum } from '../colorimetry/index.js';
+import { asSpectrum } from '../colorimetry/internal.js';
 import { TintladderError } from '../core/index.js';
+import { assertNumberList, assertObject } from '../core/internal.js';
 
 /** A film on a substrate in optical contact, at one wavelength. */
 export interface Film {
@@ -40,6 +42,7 @@ export interface FilmSpectra {
  * @see Kubelka (1948), J. Opt. Soc. Am. 38, 448-457, equation for R with a substrate
  */
 export function filmReflectance(film: Film): number {
+  assertObject(film, 'film', 'a film');
   assertFilm(film);
   return kernel(film.absorption, film.scattering, film.thickness, film.substrate);
 }
@@ -56,7 +59,10 @@ export function filmReflectance(film: Film): number {
  * filmSpectrum({ absorption: [0, 0], scattering: [0.25, 0.25], thickness: 4, substrate }).values[0] // 0.5
  * @see Kubelka (1948), J. Opt. Soc. Am. 38, 448-457
  */
-export function filmSpectrum({ absorption, scattering, thickness, substrate }: FilmSpectra): Spectrum {
+export function filmSpectrum(film: FilmSpectra): Spectrum {
+  assertObject(film, 'film', 'a film');
+  const { absorption, scattering, thickness } = film;
+  const substrate = asSpectrum(film.substrate, 'film.substrate');
   const { start, step, count } = gridOf(substrate);
   assertBands({ absorption, scattering }, count);
   const values = new Float64Array(count);
@@ -75,6 +81,7 @@ export function filmSpectrum({ absorption, scattering, thickness, substrate }: F
  */
 export function assertBands(coefficients: Readonly<Record<string, ArrayLike<number>>>, count: number): void {
   for (const [path, values] of Object.entries(coefficients)) {
+    assertNumberList(values, path);
     if (values.length === count) continue;
     throw new TintladderError('wrong-length', {
       path: `length of ${path}`,
@@ -87,7 +94,7 @@ export function assertBands(coefficients: Readonly<Record<string, ArrayLike<numb
 function assertFilm({ absorption, scattering, thickness, substrate }: Film, wavelength?: number): void {
   assertCoefficient(absorption, 'absorption', wavelength);
   assertCoefficient(scattering, 'scattering', wavelength);
-  if (!(thickness >= 0)) {
+  if (!(typeof thickness === 'number' && thickness >= 0)) {
     throw new TintladderError('out-of-range', {
       path: 'thickness',
       received: thickness,
@@ -98,7 +105,7 @@ function assertFilm({ absorption, scattering, thickness, substrate }: Film, wave
 }
 
 function assertCoefficient(value: number, name: string, wavelength?: number): void {
-  if (value >= 0 && value < Infinity) return;
+  if (typeof value === 'number' && value >= 0 && value < Infinity) return;
   throw new TintladderError('out-of-range', {
     path: placeOf(name, wavelength),
     received: value,
@@ -112,7 +119,7 @@ function assertCoefficient(value: number, name: string, wavelength?: number): vo
  * @throws TintladderError `reflectance-out-of-range`
  */
 export function assertInternal(reflectance: number, name: string, wavelength?: number): void {
-  if (reflectance >= 0 && reflectance <= 1) return;
+  if (typeof reflectance === 'number' && reflectance >= 0 && reflectance <= 1) return;
   throw new TintladderError('reflectance-out-of-range', {
     path: placeOf(name, wavelength),
     received: reflectance,

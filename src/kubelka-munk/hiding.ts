@@ -1,6 +1,7 @@
 import { type Spectrum, type Viewing, xyzFromSpectrum } from '../colorimetry/index.js';
-import { assertSameGrid } from '../colorimetry/internal.js';
+import { asSpectrum, assertSameGrid } from '../colorimetry/internal.js';
 import { TintladderError } from '../core/index.js';
+import { assertObject, assertOptions } from '../core/internal.js';
 import { findRoot } from '../numeric/internal.js';
 import { contrastRatio } from './contrast-ratio.js';
 import { filmSpectrum } from './film.js';
@@ -62,10 +63,16 @@ const STEPS_A_DECADE = 8;
  * hidingThickness(film, { viewing: D65_10, surface: 'none' }).thickness // 23.443
  * @see ISO 6504-3; ASTM D2805; Kubelka (1948), J. Opt. Soc. Am. 38, 448-457
  */
-export function hidingThickness(film: HidingFilm, { viewing, ratio = 0.98, surface }: HidingOptions): HidingThickness {
+export function hidingThickness(film: HidingFilm, options: HidingOptions): HidingThickness {
+  assertObject(film, 'film', 'a paint by its coefficients and its chart');
+  assertOptions(options, ['viewing', 'ratio', 'surface']);
+  assertObject(options, 'options', 'viewing and surface');
+  const { viewing, ratio = 0.98, surface } = options;
   assertSurface(surface, 'options.surface');
-  const { absorption, scattering, black, white } = film;
-  if (!(ratio > 0 && ratio < 1)) {
+  const { absorption, scattering } = film;
+  const black = asSpectrum(film.black, 'film.black');
+  const white = asSpectrum(film.white, 'film.white');
+  if (!(typeof ratio === 'number' && ratio > 0 && ratio < 1)) {
     throw new TintladderError('invalid-option', {
       path: 'options.ratio',
       received: ratio,
@@ -112,18 +119,17 @@ export function hidingThickness(film: HidingFilm, { viewing, ratio = 0.98, surfa
  * @example spreadingRate(50, { volumeSolids: 0.4 }) // 8
  * @see ISO 6504-3 and ASTM D2805 for the spreading rate; the relation is that of volume, area and thickness
  */
-export function spreadingRate(
-  thickness: number,
-  { volumeSolids = 1 }: { readonly volumeSolids?: number } = {},
-): number {
-  if (!(thickness > 0 && thickness < Infinity)) {
+export function spreadingRate(thickness: number, options: { readonly volumeSolids?: number | undefined } = {}): number {
+  assertOptions(options, ['volumeSolids']);
+  const { volumeSolids = 1 } = options;
+  if (!(typeof thickness === 'number' && thickness > 0 && thickness < Infinity)) {
     throw new TintladderError('out-of-range', {
       path: 'thickness',
       received: thickness,
       expected: 'a thickness above 0 µm',
     });
   }
-  if (!(volumeSolids > 0 && volumeSolids <= 1)) {
+  if (!(typeof volumeSolids === 'number' && volumeSolids > 0 && volumeSolids <= 1)) {
     throw new TintladderError('invalid-option', {
       path: 'options.volumeSolids',
       received: volumeSolids,

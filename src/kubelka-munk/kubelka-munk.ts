@@ -1,4 +1,5 @@
 import { TintladderError } from '../core/index.js';
+import { assertFloat64Array, rowsOutput } from '../core/internal.js';
 
 /**
  * Kubelka-Munk ratio K/S of absorption to scattering of an opaque layer.
@@ -13,7 +14,8 @@ import { TintladderError } from '../core/index.js';
  */
 export function kOverS(reflectance: number): number {
   const ratio = ratioOf(reflectance);
-  if (!(reflectance > 0 && reflectance <= 1 && ratio < Infinity)) throw unusable(reflectance, 'reflectance');
+  const usable = typeof reflectance === 'number' && reflectance > 0 && reflectance <= 1 && ratio < Infinity;
+  if (!usable) throw unusable(reflectance, 'reflectance');
   return ratio;
 }
 
@@ -47,21 +49,16 @@ export function reflectanceFromKOverS(ratio: number): number {
  * @example Array.from(kOverSRows(Float64Array.of(0.1, 0.5))) // [4.05, 0.25]
  * @see Kubelka & Munk (1931), Z. tech. Phys. 12
  */
-export function kOverSRows(values: Float64Array, out: Float64Array = new Float64Array(values.length)): Float64Array {
-  if (out.length !== values.length) {
-    throw new TintladderError('wrong-length', {
-      path: 'out.length',
-      received: out.length,
-      expected: `the length of values, ${values.length}`,
-    });
-  }
+export function kOverSRows(values: Float64Array, out?: Float64Array): Float64Array {
+  assertFloat64Array(values, 'values');
+  const ratios = rowsOutput(out, values.length);
   for (let i = 0; i < values.length; i++) {
     const reflectance = values[i];
     const ratio = ratioOf(reflectance);
     if (!(reflectance > 0 && reflectance <= 1 && ratio < Infinity)) throw unusable(reflectance, `values[${i}]`);
-    out[i] = ratio;
+    ratios[i] = ratio;
   }
-  return out;
+  return ratios;
 }
 
 /** K/S without any check, for callers that have made sure of 0 < R <= 1. */

@@ -1,7 +1,8 @@
 import { createSpectrum, type Spectrum } from '../colorimetry/index.js';
+import { asSpectrum } from '../colorimetry/internal.js';
 import { TintladderError, type Warning } from '../core/index.js';
-import { assertOptions } from '../core/internal.js';
-import { assertChartDrawdown, isChartDrawdown, type PaintReading } from './chart-drawdown.js';
+import { assertObject, assertOptions } from '../core/internal.js';
+import { checkedDrawdown, isChartDrawdown, type PaintReading } from './chart-drawdown.js';
 import { filmBands } from './drawdown-film.js';
 import { type DrawdownOptions, noiseOf } from './drawdown-options.js';
 import { drawdownWarnings } from './drawdown-warnings.js';
@@ -34,14 +35,15 @@ export interface OpaqueReading {
  * @see Kubelka (1948), J. Opt. Soc. Am. 38, 448-457
  */
 export function opaqueReading(reading: PaintReading, options: DrawdownOptions): OpaqueReading {
+  assertObject(options, 'options', 'surface and noise');
   assertOptions(options, ['surface', 'noise']);
   assertSurface(options.surface, 'options.surface');
-  if (!isChartDrawdown(reading)) return { spectrum: reading, warnings: [] };
-  assertChartDrawdown(reading, 'reading');
-  const { start, step } = reading.overBlack;
   const noise = noiseOf(options);
-  const bands = filmBands(reading, options.surface, noise);
-  const warnings = drawdownWarnings(reading, bands, noise);
+  if (!isChartDrawdown(reading)) return { spectrum: asSpectrum(reading, 'reading'), warnings: [] };
+  const drawdown = checkedDrawdown(reading, 'reading');
+  const { start, step } = drawdown.overBlack;
+  const bands = filmBands(drawdown, options.surface, noise);
+  const warnings = drawdownWarnings(drawdown, bands, noise);
   const values = bands.map(({ opaqueReflectance, wavelength, state }) => {
     if (opaqueReflectance.value !== undefined) return measuredOf(opaqueReflectance.value, options.surface);
     throw new TintladderError('no-solution', {

@@ -1,4 +1,5 @@
 import { createSpectrum, type Spectrum } from '../colorimetry/index.js';
+import { asSpectrum } from '../colorimetry/internal.js';
 import { TintladderError } from '../core/index.js';
 import { assertSurface, passedBySurface, type Surface, type SurfaceCorrection } from './surface.js';
 
@@ -120,8 +121,8 @@ function each(
   name: string,
   correct: (value: number, path: string) => number,
 ): number | Spectrum {
-  if (typeof given !== 'object') return correct(given, name);
-  const { start, step } = given;
-  const values = given.values.map((value, i) => correct(value, `${name} at ${start + i * step} nm`));
+  if (typeof given === 'number') return correct(given, name);
+  const { start, step, values: read } = asSpectrum(given, name);
+  const values = read.map((value, i) => correct(value, `${name} at ${start + i * step} nm`));
   return createSpectrum({ start, step, values, scale: 'fraction' });
 }

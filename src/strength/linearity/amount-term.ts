@@ -1,5 +1,5 @@
 import { TintladderError, type Warning } from '../../core/index.js';
-import { assertOptions } from '../../core/internal.js';
+import { assertObject, assertOptions } from '../../core/internal.js';
 import type { AmountExponent, ExponentBasis } from './amount-exponent.js';
 
 /** The systematic term of a strength over unequal amounts. */
@@ -42,17 +42,19 @@ export function amountTerm(
   percent: number,
   options: { readonly ratio: number; readonly exponent: AmountExponent },
 ): AmountTerm {
+  assertObject(options, 'options', 'ratio and exponent');
   assertOptions(options, ['ratio', 'exponent']);
   const { ratio, exponent } = options;
-  if (!(percent > 0 && percent < Infinity)) {
+  assertObject(exponent, 'options.exponent', 'an exponent of ours');
+  if (!(typeof percent === 'number' && percent > 0 && percent < Infinity)) {
     throw new TintladderError('out-of-range', { path: 'percent', received: percent, expected: 'a strength above 0 %' });
   }
-  if (!(ratio > 0 && ratio < Infinity)) {
+  if (!(typeof ratio === 'number' && ratio > 0 && ratio < Infinity)) {
     const expected = 'a ratio of amounts above 0';
     throw new TintladderError('invalid-option', { path: 'options.ratio', received: ratio, expected });
   }
   for (const name of ['exponent', 'low', 'high'] as const) {
-    if (exponent[name] > 0 && exponent[name] < Infinity) continue;
+    if (typeof exponent[name] === 'number' && exponent[name] > 0 && exponent[name] < Infinity) continue;
     const expected = 'an exponent above 0';
     throw new TintladderError('invalid-option', {
       path: `options.exponent.${name}`,

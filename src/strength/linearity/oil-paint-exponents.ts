@@ -1,4 +1,5 @@
 import { TintladderError } from '../../core/index.js';
+import { assertArray, assertObject, assertOptions } from '../../core/internal.js';
 import { median } from '../../numeric/internal.js';
 import { assertCriterion, type StrengthCriterion } from '../criteria/strength-criterion.js';
 import type { AmountExponent } from './amount-exponent.js';
@@ -57,13 +58,14 @@ const NORMAL = 1.4826;
  * @example oilPaintExponent({ criterion: 'absorption-maximum' }).basis // 'oil-paints'
  * @see Geldof, Proaño Gaibor, Kirchner, Ligterink (2018), Heritage Science 6:17, for the readings; the bounds are our own rule, no source
  */
-export function oilPaintExponent({
-  criterion,
-  without = [],
-}: {
+export function oilPaintExponent(options: {
   readonly criterion: StrengthCriterion;
   readonly without?: readonly (typeof OIL_PAINT_PAIRS)[number][] | undefined;
 }): AmountExponent {
+  assertObject(options, 'options', 'the criterion of the strength');
+  assertOptions(options, ['criterion', 'without']);
+  const { criterion, without = [] } = options;
+  assertArray(without, 'options.without');
   assertCriterion(criterion);
   without.forEach((name, i) => {
     if (OIL_PAINT_PAIRS.includes(name)) return;
