@@ -30,8 +30,9 @@ export interface StrengthOptions<Criterion extends StrengthCriterion = StrengthC
  * scatter of the logarithm of strength between the units of the outermost level that was repeated: each reading's strength against
  * the means of the other sides, averaged within its unit, variances `s²/n` added, degrees of freedom by Welch and Satterthwaite.
  * `claim` says what that interval speaks of: spots and drawdowns carry a claim about this film only. A white read once counts as
- * exact. With one reading per side, `repeatability` gives the interval with the normal quantile; without either there is none.
- * `finding` is `equal-within-margin` only if a margin is stated and holds the interval, and `undecided` without an interval.
+ * exact. Where a side was weighed up once, `repeatability` gives the interval with the normal quantile; elsewhere it is a floor.
+ * `finding` is `undecided` without an interval and where the design carries no claim above this film, unless `claim: 'film'` asks
+ * for that; it is `equal-within-margin` only if a margin is stated and holds the interval.
  *
  * @param reference - one spectrum, or repeated ones
  * @param trial - the same of the trial, on the same grid

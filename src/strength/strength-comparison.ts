@@ -10,7 +10,7 @@ import type { Bands } from './reduction/bands.js';
 import { addedAbsorption, noteDarkerWhite } from './reduction/colorant-absorption.js';
 import { type Dilution, dilutedReflectances, labOf, noteNegativeMatch } from './reduction/dilution.js';
 import { absorptionsOf, type Side } from './reduction/side.js';
-import { findingOf } from './scatter/finding.js';
+import { claimHolds, findingOf } from './scatter/finding.js';
 import { type AbsorbingSides, scatterInterval } from './scatter/scatter-interval.js';
 import { statementOf } from './scatter/statement.js';
 import { noteSpecularMode } from './specular-mode.js';
@@ -40,7 +40,7 @@ export function compareReductions(
   given: Sides,
   bands: Bands,
   criterion: StrengthCriterion,
-  { viewing, surface, amounts, repeatability, margin }: ComparisonOptions<unknown>,
+  { viewing, surface, amounts, repeatability, margin, claim: wanted }: ComparisonOptions<unknown>,
 ): Comparison {
   const absorbing = (side: Side) => ({ ...side, absorptions: absorptionsOf(side, surface, bands) });
   const sides: AbsorbingSides = {
@@ -76,7 +76,7 @@ export function compareReductions(
     trial: describeRepetition(trial.read),
     ...(white && { white: describeRepetition(white.read) }),
   };
-  const claim = highestClaim([reference.read, trial.read]);
+  const claim = highestClaim([reference.read, trial.read], repeatability === undefined ? [] : ['weighing']);
   const notes: Warning[] = [
     ...noteDarkerWhite(dilution.reference, bands, reference.name),
     ...noteDarkerWhite(dilution.trial, bands, trial.name),
@@ -96,7 +96,7 @@ export function compareReductions(
       ...(choice.tristimulus && { tristimulus: choice.tristimulus }),
       approximate: false,
       ...(interval && { interval }),
-      finding: findingOf(interval, margin),
+      finding: claimHolds(claim, wanted) ? findingOf(interval, margin) : 'undecided',
       claim,
       repetition,
       statement: statementOf(percent, interval, claim, repetition),

@@ -1,6 +1,7 @@
 import type { Viewing } from '../colorimetry/index.js';
 import { TintladderError } from '../core/index.js';
-import type { Repeated } from '../evidence/index.js';
+import { assertOneOf } from '../core/internal.js';
+import { CLAIMS, type Claim, type Repeated } from '../evidence/index.js';
 import type { SurfaceCorrection } from '../kubelka-munk/index.js';
 import { assertSurface } from '../kubelka-munk/internal.js';
 import type { Amounts } from './amounts.js';
@@ -16,10 +17,14 @@ export interface ComparisonOptions<Colour> {
   /** Colorant and white in each reduction; without them both hold the same. */
   readonly amounts?: Amounts | undefined;
   /**
-   * Standard deviation, in %, of the strength that one reading of one film gives, from earlier work; used where a side has
-   * one reading.
+   * Standard deviation, in %, of the strength that one weigh-up gives, with its drawdown and its reading, from earlier work. It carries
+   * a claim about the mill base where a side was weighed up once, and is a floor elsewhere.
    */
   readonly repeatability?: number | undefined;
+  /**
+   * What is to be claimed. Left out, the highest that the design carries, but nothing is found about a film: its finding must be asked for.
+   */
+  readonly claim?: Claim | undefined;
   /** Largest difference from 100 %, in %, that counts as equal. */
   readonly margin?: number | undefined;
 }
@@ -29,7 +34,8 @@ export interface ComparisonOptions<Colour> {
  *
  * @throws TintladderError `invalid-option`
  */
-export function assertComparison({ surface, repeatability, margin }: ComparisonOptions<unknown>): void {
+export function assertComparison({ surface, repeatability, margin, claim }: ComparisonOptions<unknown>): void {
+  if (claim !== undefined) assertOneOf(claim, CLAIMS, 'options.claim');
   assertSurface(surface, 'options.surface');
   for (const [name, value] of Object.entries({ repeatability, margin })) {
     if (value !== undefined && !(value > 0 && value < Infinity)) {

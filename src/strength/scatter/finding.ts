@@ -1,3 +1,4 @@
+import { CLAIMS, type Claim } from '../../evidence/index.js';
 import type { StrengthInterval } from './strength-interval.js';
 
 /** What the interval of a strength proves: a difference from 100 %, equality within a stated margin, or nothing yet. */
@@ -20,4 +21,10 @@ export function findingOf(interval: StrengthInterval | undefined, margin: number
   if (low > 100) return 'stronger';
   if (high < 100) return 'weaker';
   return 'undecided';
+}
+
+/** Whether the claim that a design carries is as high as the one that is wanted; a claim about a film has to be asked for. */
+export function claimHolds(carried: Claim, wanted: Claim | undefined): boolean {
+  if (wanted === undefined) return carried !== 'film';
+  return CLAIMS.indexOf(carried) <= CLAIMS.indexOf(wanted);
 }

@@ -1,4 +1,5 @@
 import { TintladderError, type Warning } from '../../core/index.js';
+import type { ReadRepeated } from '../../evidence/internal.js';
 import type { Choice } from '../criteria/solution.js';
 import { solveCriterion } from '../criteria/solve.js';
 import type { StrengthCriterion } from '../criteria/strength-criterion.js';
@@ -26,8 +27,8 @@ export interface AbsorbingSides {
 }
 
 /**
- * The interval of a strength from its top units where both sides have them, otherwise from the stated repeatability, otherwise
- * from the one side that has several.
+ * The interval of a strength from its top units where both sides were weighed up anew, but never less than the stated repeatability;
+ * otherwise from that repeatability, otherwise from spots and drawdowns, or from the one side that has several.
  *
  * A single reading's figure is the strength with this one reading in the place of its side's mean, by the same criterion at
  * the same wavelength or tristimulus value. So scatter that is common to all wavelengths of a film, which is most of it,
@@ -43,10 +44,9 @@ export function scatterInterval(
   const { reference, trial } = sides;
   const repeated = [reference, trial].map(({ read }) => read.top >= 0);
   const single = repeated.includes(false);
-  if (single && repeatability !== undefined) {
-    const counts = [reference, trial].map(({ read }) => read.readings.length);
-    return { interval: intervalFromRepeatability(percent, repeatability, counts), warnings: [] };
-  }
+  const weighed = [reference, trial].map(({ read }) => weighUps(read));
+  const floor = repeatability === undefined ? undefined : intervalFromRepeatability(percent, repeatability, weighed);
+  if (floor && weighed.includes(1)) return { interval: floor, warnings: [] };
   if (!repeated.includes(true)) return { warnings: [] };
   let logs: SideLogs;
   try {
@@ -56,7 +56,9 @@ export function scatterInterval(
     const message = `There is no interval, since one of the readings alone has no strength: ${error.message}`;
     return { warnings: [{ code: 'no-interval', message, path: error.path }] };
   }
-  const interval = intervalFromReplicates(percent, logs);
+  const today = intervalFromReplicates(percent, logs);
+  // Earlier work is a floor: a few weigh-ups may agree by chance.
+  const interval = floor && !(today && today.standardDeviation > floor.standardDeviation) ? floor : today;
   const warnings = (['reference', 'trial', 'white'] as const).flatMap((name) => noteIdentical(name, logs[name]));
   if (interval && single) {
     const [once, several] = repeated[0] ? ['trial', 'reference'] : ['reference', 'trial'];
@@ -64,6 +66,11 @@ export function scatterInterval(
     warnings.push({ code: 'scatter-borrowed', message, path: once });
   }
   return { ...(interval && { interval }), warnings };
+}
+
+/** How often a side was weighed up: spots and drawdowns of one weigh-up share its error and don't average it. */
+function weighUps({ levels, counts, top }: ReadRepeated<unknown>): number {
+  return levels[top] === 'grind' || levels[top] === 'weighing' ? counts[top] : 1;
 }
 
 /** Logarithms of the strength that each top unit of each side gives against the means of the others. */

@@ -30,7 +30,9 @@ export function statementOf(
   const ends = interval ? ` (95 % interval ${figure(interval.low)} to ${figure(interval.high)})` : '';
   const taken = white?.count === 1 ? ', the white taken as exact' : '';
   const first = `${SUBJECTS[claim]}: ${figure(percent)} %${ends}, ${rest}${taken}.`;
-  return claim === 'film' ? `${first} For the mill base it is not known.` : first;
+  return claim === 'film'
+    ? `${first} For the mill base it is not known: weigh up at least twice on each side; more spots will not help.`
+    : first;
 }
 
 function figure(percent: number): string {

@@ -38,3 +38,34 @@ test('more spots in a weigh-up leave the figure of the weigh-up and the degrees 
   expect(spots.interval?.low).toBeCloseTo(once.interval?.low ?? 0, 8);
   expect(spots.interval?.degreesOfFreedom).toBeCloseTo(once.interval?.degreesOfFreedom ?? 0, 8);
 });
+
+describe('a finding', () => {
+  const readings = { reference: [0.999, 1, 1.001].map(film), trial: [1.199, 1.2, 1.201].map(film) };
+
+  test('is none from spots of one film each, however far apart, unless it is asked for of the film', () => {
+    const spots = [{ spot: readings.reference }, { spot: readings.trial }] as const;
+    expect(strengthOf(...spots)).toMatchObject({ claim: 'film', finding: 'undecided', interval: expect.anything() });
+    expect(strengthOf(...spots, { claim: 'film' }).finding).toBe('stronger');
+    expect(strengthOf(...spots, { claim: 'mill-base' }).finding).toBe('undecided');
+  });
+
+  test('reaches as high as what was made anew', () => {
+    const weighUps = [{ weighing: readings.reference }, { weighing: readings.trial }] as const;
+    expect(strengthOf(...weighUps).finding).toBe('stronger');
+    expect(strengthOf(...weighUps, { claim: 'package' }).finding).toBe('undecided');
+  });
+
+  test('from spots and a repeatability rests on that, and spots average nothing of it', () => {
+    const spots = [{ spot: readings.reference }, { spot: readings.trial }] as const;
+    const found = strengthOf(...spots, { repeatability: 2 });
+    expect(found).toMatchObject({ claim: 'mill-base', finding: 'stronger', interval: { basis: 'repeatability' } });
+    // 2 % for each side
+    expect((found.interval?.standardDeviation ?? 0) / found.percent).toBeCloseTo(0.02 * Math.SQRT2, 9);
+  });
+
+  test('from weigh-ups that agree by chance rests on no less than the repeatability', () => {
+    const weighUps = [{ weighing: readings.reference }, { weighing: readings.trial }] as const;
+    const found = strengthOf(...weighUps, { repeatability: 2 });
+    expect((found.interval?.standardDeviation ?? 0) / found.percent).toBeCloseTo(0.02 * Math.sqrt(2 / 3), 9);
+  });
+});
