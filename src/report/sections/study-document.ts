@@ -4,6 +4,7 @@ import { reportContext } from '../subject/report-context.js';
 import type { ReportIdentity } from '../subject/report-identity.js';
 import { answerSection } from './answer.js';
 import { cautionsSection } from './cautions.js';
+import { claimsSection } from './claims.js';
 import { furtherSection } from './further.js';
 import { identitySection } from './identity.js';
 import { limitsSection } from './limits.js';
@@ -44,6 +45,7 @@ const SECTIONS: readonly (readonly [SectionBuilder, ReportLength])[] = [
   [answerSection, 'full'],
   [marksSection, 'full'],
   [strengthSection, 'full'],
+  [claimsSection, 'full'],
   [rubOutSection, 'full'],
   [seriesSection, 'full'],
   [storageSection, 'full'],
