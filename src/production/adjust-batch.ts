@@ -9,12 +9,7 @@ import {
   type BatchKind,
   CORRECTION_RULES,
 } from './correction.js';
-
-/** A relative tinting strength as it is known: the figure, %, and its 95 % interval. */
-export interface KnownStrength {
-  readonly percent: number;
-  readonly interval?: Interval | undefined;
-}
+import { addInQuadrature, assertAbove, ends, type KnownStrength, knownStrength } from './known-strength.js';
 
 /** What is known of the batch and of what may be added to it. */
 export interface AdjustBatchOptions {
@@ -120,7 +115,7 @@ function check(strength: KnownStrength, options: AdjustBatchOptions) {
   const { kind, mass, correction, colorantShare, largest, scaleStep, residual } = options;
   assertOneOf(kind, BATCH_KINDS, 'options.kind');
   assertOneOf(correction, BATCH_CORRECTIONS, 'options.correction');
-  const batch = known(strength, 'strength');
+  const batch = knownStrength(strength, 'strength');
   for (const [name, value] of Object.entries({
     mass,
     ...(largest !== undefined && { largest }),
@@ -176,7 +171,7 @@ function addedStrength(
     });
   }
   if (needed === 'optional' && given === undefined) return { percent: 100 };
-  const added = known(given, 'options.added');
+  const added = knownStrength(given, 'options.added');
   const suits = needed === 'optional' || (needed === 'above' ? added.percent > 100 : added.percent < 100);
   if (suits) return added;
   throw new TintladderError('out-of-range', {
@@ -184,43 +179,6 @@ function addedStrength(
     received: added.percent,
     expected: `a strength ${needed} 100 %`,
   });
-}
-
-function known(value: unknown, path: string): KnownStrength {
-  assertObject(value, path, 'a strength with percent');
-  const { percent, interval } = value as Partial<KnownStrength>;
-  assertAbove(percent, `${path}.percent`, 'a strength above 0 %');
-  if (interval === undefined) return { percent };
-  assertObject(interval, `${path}.interval`, 'an interval with low and high');
-  const { low, high } = interval;
-  if (low > 0 && low <= percent && percent <= high && high < Infinity) return { percent, interval };
-  throw new TintladderError('invalid-interval', {
-    path: `${path}.interval`,
-    received: interval,
-    expected: `an interval above 0 % that holds the strength, ${percent}`,
-  });
-}
-
-function assertAbove(value: unknown, path: string, expected: string): asserts value is number {
-  if (typeof value === 'number' && value > 0 && value < Infinity) return;
-  throw new TintladderError('out-of-range', { path, received: value, expected });
-}
-
-/** A figure at both ends of what it is reckoned from, in order; nothing where the ends aren't known. */
-function ends({ interval }: KnownStrength, figure: (percent: number) => number): Interval | undefined {
-  if (!interval) return undefined;
-  const [low, high] = [figure(interval.low), figure(interval.high)].sort((a, b) => a - b);
-  return { low, high };
-}
-
-/** Independent shares of an uncertainty add up as squares, on each side by itself. @see JCGM 100:2008, 5.1.2 */
-function addInQuadrature(value: number, shares: readonly (Interval | undefined)[]): Interval | undefined {
-  const known = shares.filter((share) => share !== undefined);
-  if (known.length === 0) return undefined;
-  return {
-    low: value - Math.hypot(...known.map(({ low }) => value - low)),
-    high: value + Math.hypot(...known.map(({ high }) => high - value)),
-  };
 }
 
 function notes(

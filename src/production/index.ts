@@ -1,3 +1,4 @@
 export * from '../core/index.js';
-export { type AdjustBatchOptions, adjustBatch, type BatchAdjustment, type KnownStrength } from './adjust-batch.js';
+export { type AdjustBatchOptions, adjustBatch, type BatchAdjustment } from './adjust-batch.js';
 export { BATCH_CORRECTIONS, BATCH_KINDS, type BatchCorrection, type BatchKind } from './correction.js';
+export type { KnownStrength } from './known-strength.js';
