@@ -34,7 +34,7 @@ export function conformanceProbability(figure: UncertainFigure, limit: Limit): n
   assertLimit(limit);
   const { value, standardDeviation, degreesOfFreedom = Number.POSITIVE_INFINITY } = figure;
   refuseNonFinite(value, 'figure.value');
-  if (!(standardDeviation > 0 && standardDeviation < Infinity)) {
+  if (typeof standardDeviation !== 'number' || !(standardDeviation > 0 && standardDeviation < Infinity)) {
     const expected = 'a positive number';
     throw new TintladderError('invalid-option', {
       path: 'figure.standardDeviation',
@@ -42,7 +42,7 @@ export function conformanceProbability(figure: UncertainFigure, limit: Limit): n
       expected,
     });
   }
-  if (!(degreesOfFreedom > 0)) {
+  if (typeof degreesOfFreedom !== 'number' || !(degreesOfFreedom > 0)) {
     const expected = 'a positive number';
     throw new TintladderError('invalid-option', {
       path: 'figure.degreesOfFreedom',

@@ -56,7 +56,9 @@ export function decideAtOneRisk(items: readonly ItemToDecide[], rule: DecisionRu
   checkRule(rule);
   assertNonEmptyArray(items, 'items');
   const risk = riskOf(rule);
-  const decided = items.map(({ name, figures }, i) => {
+  const decided = items.map((item, i) => {
+    assertObject(item, `items[${i}]`);
+    const { name, figures } = item;
     assertArray(figures, `items[${i}].figures`);
     assertNonEmptyArray(figures, `items[${i}].figures`);
     const decisions = figures.map((figure) => {

@@ -1,5 +1,5 @@
 import { TintladderError } from '../core/index.js';
-import { assertObject, assertOneOf, assertOptions } from '../core/internal.js';
+import { assertObject, assertOneOf, assertOptions, refuseNonFinite } from '../core/internal.js';
 import { conformanceProbability } from './conformance-probability.js';
 import type { Interval } from './interval.js';
 import { judge } from './judge.js';
@@ -67,6 +67,7 @@ export function decide(figure: DecisionFigure, limit: Limit, rule: DecisionRule)
   assertObject(figure, 'figure', 'a value with its uncertainty');
   const { value, interval, standardDeviation, degreesOfFreedom, without } = figure;
   if (without !== undefined) assertOneOf(without, ['exact', 'supplied'], 'figure.without');
+  if (standardDeviation !== undefined) refuseNonFinite(standardDeviation, 'figure.standardDeviation');
   const risk = riskOf(rule);
   if (standardDeviation === undefined && interval === undefined && without !== undefined) {
     const outcome = judge(value, { low: value, high: value }, limit);

@@ -79,7 +79,7 @@ function checkOptions(options: CompareSidesOptions): Settings {
   assertOneOf(population, POPULATIONS, 'options.population');
   assertOneOf(best, DIRECTIONS, 'options.best');
   assertBetween(rate, 0, 1, 'options.rate');
-  if (!(resolution >= 0 && resolution < Infinity)) {
+  if (typeof resolution !== 'number' || !(resolution >= 0 && resolution < Infinity)) {
     const expected = 'a number of 0 or more';
     throw new TintladderError('invalid-option', { path: 'options.resolution', received: resolution, expected });
   }

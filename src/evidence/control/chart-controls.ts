@@ -150,7 +150,7 @@ function processOf(baseline: readonly number[], options: ControlChartOptions) {
   const { centre = mean(baseline), standardDeviation } = options;
   refuseNonFinite(centre, 'options.centre');
   if (standardDeviation !== undefined) {
-    if (!(standardDeviation > 0 && standardDeviation < Infinity)) {
+    if (typeof standardDeviation !== 'number' || !(standardDeviation > 0 && standardDeviation < Infinity)) {
       const path = 'options.standardDeviation';
       throw new TintladderError('invalid-option', { path, received: standardDeviation, expected: 'a positive number' });
     }

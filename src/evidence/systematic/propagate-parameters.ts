@@ -127,6 +127,13 @@ export function propagateParameters(
 function checkedParameters(parameters: Readonly<Record<string, UncertainParameter>>): [string, UncertainParameter][] {
   assertObject(parameters, 'parameters', 'parameters by name');
   const entries = Object.entries(parameters);
+  if (entries.length === 0) {
+    throw new TintladderError('empty', {
+      path: 'parameters',
+      received: parameters,
+      expected: 'at least one parameter',
+    });
+  }
   for (const [name, parameter] of entries) {
     const path = `parameters.${name}`;
     assertObject(parameter, path);
@@ -135,7 +142,7 @@ function checkedParameters(parameters: Readonly<Record<string, UncertainParamete
     if (parameter.distribution !== undefined)
       assertOneOf(parameter.distribution, DISTRIBUTIONS, `${path}.distribution`);
     const { standardDeviation } = parameter;
-    if (standardDeviation >= 0 && standardDeviation < Infinity) continue;
+    if (typeof standardDeviation === 'number' && standardDeviation >= 0 && standardDeviation < Infinity) continue;
     const fault = { path: `${path}.standardDeviation`, received: standardDeviation, expected: 'a number of 0 or more' };
     throw new TintladderError('invalid-option', fault);
   }

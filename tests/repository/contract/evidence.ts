@@ -7,19 +7,76 @@ const COVARIANCE = [0.01, 0, 0, 0, 0.01, 0, 0, 0, 0.01];
 const ANY_READING = ['number', 'object'] as const;
 
 export const EVIDENCE: RoomContract = {
-  notYet: [
-    'chartControls',
-    'compareSides',
-    'conformanceProbability',
-    'decide',
-    'decideAtOneRisk',
-    'findOutliers',
-    'nextMeasurement',
-    'precisionFromControls',
-    'propagateParameters',
-    'varianceComponents',
-  ],
+  notYet: [],
   calls: {
+    chartControls: () => ({
+      args: [
+        [{ value: 1, label: 'a' }, { value: 2 }],
+        { centre: 1, standardDeviation: 1, baseline: 2, weight: 0.25, width: 3, start: 1 },
+      ],
+      optional: [1],
+      options: [1],
+      free: ['label'],
+    }),
+    conformanceProbability: () => ({
+      args: [
+        { value: 1, standardDeviation: 1, degreesOfFreedom: 4 },
+        { lower: 0, upper: 2 },
+      ],
+      infinite: ['degreesOfFreedom'],
+    }),
+    decide: () => ({
+      args: [{ value: 1, standardDeviation: 1 }, { lower: 0 }, { rule: 'conformance-probability', risk: 0.05 }],
+    }),
+    decideAtOneRisk: () => ({
+      args: [
+        [{ name: 'A', figures: [{ value: 1, standardDeviation: 1, limit: { lower: 0 } }] }],
+        { rule: 'conformance-probability', risk: 0.05 },
+      ],
+      free: ['name'],
+    }),
+    varianceComponents: () => ({ args: [[NEST]], results: [0], sound: { 0: ['list'] } }),
+    nextMeasurement: () => ({
+      args: [
+        {
+          components: { weighing: 2, spot: 1 },
+          cost: { weighing: 30, spot: 1 },
+          goal: { difference: 5 },
+          sides: 2,
+          rate: 0.05,
+        },
+      ],
+      options: [0],
+    }),
+    compareSides: () => ({
+      args: [
+        [{ name: 'W', sides: { R: { weighing: [1, 2] }, A: { weighing: [3, 4] } }, reference: 'R' }],
+        { rate: 0.05, resolution: 0.1, claim: 'mill-base', best: 'highest', population: 'package' },
+      ],
+      optional: [1],
+      options: [1],
+      free: ['name'],
+    }),
+    findOutliers: () => ({
+      args: [
+        [{ name: 'W', sides: { R: { weighing: [1, 2] }, A: { weighing: [3, 4] } }, reference: 'R' }],
+        { rate: 0.02 },
+      ],
+      optional: [1],
+      options: [1],
+      free: ['name', 'reference'],
+    }),
+    precisionFromControls: () => ({
+      args: [[1, 2, 4, 3, 2].map((value) => ({ value, date: '2026-01-01' })), { level: 'weighing', source: 'x' }],
+      optional: [1],
+      options: [1],
+      free: ['source'],
+    }),
+    propagateParameters: () => ({
+      args: [() => 1, { tile: { value: 1, standardDeviation: 1 } }, { sessions: 1, draws: 100, seed: 1 }],
+      optional: [2],
+      options: [2],
+    }),
     groupReadings: () => ({
       args: [[{ name: 'W A 1' }, { name: 'W A 2' }], '{paint} {package} {weighing}', { words: { package: ['A'] } }],
       optional: [2],
