@@ -284,8 +284,15 @@ export function simulateRubOut(library, fault, options) {
     const gloss = 0.05 * filmScatter * random.normal();
     const area = (state) => {
       const share = (state.share ?? Array(colorants).fill(1)).map((value) => value * strength);
-      const film = filmOf(paint, surface, { ...state, share, gloss: (state.gloss ?? 0) + gloss });
-      return { spot: Array.from({ length: spots }, () => read(film)) };
+      const film = (place) =>
+        filmOf(paint, surface, {
+          ...state,
+          share: share.map((value) => value * place),
+          gloss: (state.gloss ?? 0) + gloss,
+        });
+      // an uneven film, or drawdowns passed as spots: places differ in strength
+      const place = () => Math.exp((options.spotScatter ?? 0) * random.normal());
+      return { spot: Array.from({ length: spots }, () => read(film(place()))) };
     };
     return { unrubbed: area(before), rubbed: area(after) };
   });

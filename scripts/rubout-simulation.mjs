@@ -24,6 +24,8 @@ export const SCENARIOS = [
   ['sound, noise 0.30, 3 spots', 'sound', { spots: 3, noise: 0.3, least: 0 }],
   ['sound, noise 0.30, 5 spots', 'sound', { spots: 5, noise: 0.3, least: 0 }],
   ['sound, one spot outlying', 'sound', { spots: 4, outlier: true, noise: 0.15, least: 0 }],
+  ['uneven, strength of a spot 10 %, 5 spots', 'sound', { spots: 5, spotScatter: 0.1, least: 0, depth: 'mid' }],
+  ['drawdowns passed as spots, scatter 2 %', 'coloured flocculated', { spotScatter: 0.02, depth: 'mid', least: 1.5 }],
   ['sound, Lab', 'sound', { kind: 'lab', least: 0 }],
   ['coloured flocculated, mid', 'coloured flocculated', { depth: 'mid', specular: 'excluded' }],
   ['coloured flocculated, any', 'coloured flocculated', {}],

@@ -10,6 +10,15 @@ export {
   type FreedFinding,
 } from './chart-rub-out.js';
 export type { ColorantChange } from './colorant-changes.js';
+export {
+  AREA_PAIR_MEANINGS,
+  AREA_TREATMENTS,
+  type AreaComparison,
+  type AreaPair,
+  type AreaPairMeaning,
+  type AreaTreatment,
+  compareAreas,
+} from './compare-areas.js';
 export { compareStorage, STORAGE_FINDINGS, type StorageComparison, type StorageFinding } from './compare-storage.js';
 export type { CompatibilityCell } from './compatibility-cell.js';
 export {

@@ -34,6 +34,7 @@ export const RUBOUT: RoomContract = {
       free: [...Array(31).keys(), 'start', 'step'].map(String),
       sound: { 0: [] },
     }),
+    compareAreas: () => ({ args: [{ drawn: area(60), rubbed: area(59) }, OPTIONS], options: [1] }),
     compareStorage: () => ({ args: [rubOut(59), rubOut(58)], results: [0, 1] }),
     compatibilityMatrix: () => ({
       args: [[{ colorant: 'blue', paint: 'lime', rubOut: rubOut(59) }], { strength: { lower: 95 } }],
