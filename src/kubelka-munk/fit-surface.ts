@@ -1,7 +1,7 @@
 import type { Spectrum } from '../colorimetry/index.js';
-import { assertSameGrid } from '../colorimetry/internal.js';
+import { asSpectrum, assertSameGrid } from '../colorimetry/internal.js';
 import { TintladderError, type Warning } from '../core/index.js';
-import { assertOneOf, assertOptions } from '../core/internal.js';
+import { assertArray, assertObject, assertOneOf, assertOptions } from '../core/internal.js';
 import { studentQuantile } from '../numeric/internal.js';
 import type { BoundedFigure } from './bounded-figure.js';
 import type { MeasuredLadder } from './ladder-misfit.js';
@@ -69,15 +69,27 @@ export function fitSurface(
   readings: SurfaceFitReadings,
   options: { readonly geometry?: SurfaceGeometry | undefined } = {},
 ): SurfaceFit {
+  assertObject(readings, 'readings', 'a mass tone, or a white and its reductions');
   assertOptions(options, ['geometry']);
   const { geometry = 'd:8°' } = options;
   assertOneOf(geometry, SURFACE_GEOMETRIES, 'options.geometry');
-  const { masstone, white, reductions = [] } = readings;
-  reductions.forEach(({ amount }, i) => {
-    if (amount > 0 && amount < Infinity) return;
-    const expected = 'a finite amount above 0';
-    throw new TintladderError('out-of-range', { path: `readings.reductions[${i}].amount`, received: amount, expected });
+  const given = readings.reductions ?? [];
+  assertArray(given, 'readings.reductions');
+  const reductions = given.map((step, i) => {
+    assertObject(step, `readings.reductions[${i}]`, 'an amount and its spectrum');
+    const { amount } = step;
+    if (!(typeof amount === 'number' && amount > 0 && amount < Infinity)) {
+      const expected = 'a finite amount above 0';
+      throw new TintladderError('out-of-range', {
+        path: `readings.reductions[${i}].amount`,
+        received: amount,
+        expected,
+      });
+    }
+    return { amount, spectrum: asSpectrum(step.spectrum, `readings.reductions[${i}].spectrum`) };
   });
+  const white = readings.white && asSpectrum(readings.white, 'readings.white');
+  const masstone = readings.masstone && asSpectrum(readings.masstone, 'readings.masstone');
   const steps = [...reductions, ...(masstone ? [{ amount: Infinity, spectrum: masstone }] : [])];
   if (white && steps.length >= 3) {
     steps.forEach(({ spectrum }, i) => {

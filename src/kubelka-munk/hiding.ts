@@ -35,6 +35,8 @@ export interface HidingOptions {
 
 /** The thickness at which a film hides, with its conditions. */
 export interface HidingThickness {
+  readonly kind: 'hiding-thickness';
+  readonly version: 1;
   /** In the unit of thickness that K and S are per */
   readonly thickness: number;
   readonly contrastRatio: number;
@@ -100,7 +102,7 @@ export function hidingThickness(film: HidingFilm, options: HidingOptions): Hidin
     const high = path(step);
     if (excess(high) < 0) continue;
     const thickness = findRoot(excess, step === 0 ? 0 : path(step - 1), high, high * Number.EPSILON);
-    return { thickness, contrastRatio: ratio, viewing, surface };
+    return { kind: 'hiding-thickness', version: 1, thickness, contrastRatio: ratio, viewing, surface };
   }
   throw unreachable(contrastAt(path(steps)), `a film that can reach ${ratio}`);
 }

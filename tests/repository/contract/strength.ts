@@ -17,7 +17,6 @@ export const STRENGTH: RoomContract = {
   notYet: [
     'compareStrengthCriteria',
     'fitAmountExponent',
-    'fitSurface',
     'relativeTintingStrength',
     'relativeTintingStrengthFromLab',
     'replicatesNeeded',
@@ -53,6 +52,18 @@ export const STRENGTH: RoomContract = {
       infinite: ['thickness'],
     }),
     filmSpectrum: () => ({ args: [{ ...COEFFICIENTS, thickness: 10, substrate: flat(0.8) }], infinite: ['thickness'] }),
+    fitSurface: () => ({
+      args: [
+        {
+          masstone: flat(0.06),
+          white: flat(0.8),
+          reductions: [0.1, 0.4].map((amount, i) => ({ amount, spectrum: flat(0.5 - 0.2 * i) })),
+        },
+        { geometry: 'd:8°' },
+      ],
+      optional: [1],
+      options: [1],
+    }),
     hidingThickness: () => ({
       args: [
         { ...COEFFICIENTS, black: flat(0.01), white: flat(0.8) },
