@@ -30,10 +30,11 @@ export async function compare(path: string, options: CompareOptions): Promise<vo
   const folder = path === STANDARD_INPUT ? '' : dirname(path);
   const exports: Export[] = [];
   const files = path === STANDARD_INPUT ? [] : [path];
-  for (const file of study.measurements ?? []) {
+  for (const entry of study.measurements ?? []) {
+    const { file, ...options } = typeof entry === 'string' ? { file: entry } : entry;
     const place = isAbsolute(file) ? file : relative('', resolve(folder, file));
     for (const one of exportPaths(place)) {
-      exports.push(await readExport(one));
+      exports.push(await readExport(one, options));
       files.push(one);
     }
   }

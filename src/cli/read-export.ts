@@ -4,6 +4,7 @@ import { TintladderError, type Warning } from '../core/index.js';
 import {
   type Measurement,
   type MeasurementFile,
+  type ReadOptions,
   readMeasurementStream,
   readMeasurements,
   type StreamProgress,
@@ -22,19 +23,20 @@ export interface Export {
 /** Above this size an export is read as it arrives, with its progress on a terminal. */
 const LARGE = 8_000_000;
 
-/** Reads one export, of any size. */
-export async function readExport(path: string): Promise<Export> {
+/** Reads one export, of any size, as the caller says. */
+export async function readExport(path: string, options: ReadOptions = {}): Promise<Export> {
   const size = onFile('read', path, () => statSync(path).size);
-  const { measurements, warnings } = size > LARGE ? await readLarge(path, size) : await readWhole(path);
+  const { measurements, warnings } =
+    size > LARGE ? await readLarge(path, size, options) : await readWhole(path, options);
   const name = relative('', path);
   const named = warnings.map((warning) => ({ ...warning, path: warning.path ? `${name}, ${warning.path}` : name }));
   return { measurements, warnings: named };
 }
 
 /** Reads one export, or standard input, with all that is known of its tables. */
-export function readWhole(path: string): Promise<MeasurementFile> {
+export function readWhole(path: string, options: ReadOptions = {}): Promise<MeasurementFile> {
   const bytes = onFile('read', path, () => readFileSync(path === STANDARD_INPUT ? process.stdin.fd : path));
-  return inFile(path, () => readMeasurements(bytes, namedBy(path)));
+  return inFile(path, () => readMeasurements(bytes, { ...namedBy(path), ...options }));
 }
 
 /** The file's name names the reading of a file that names none, as in a folder with one file per sample. */
@@ -42,7 +44,7 @@ function namedBy(path: string): { readonly fileName?: string } {
   return path === STANDARD_INPUT ? {} : { fileName: basename(path).replace(/(?<=.)\.[^.]*$/, '') };
 }
 
-async function readLarge(path: string, size: number): Promise<Export> {
+async function readLarge(path: string, size: number, options: ReadOptions): Promise<Export> {
   const measurements: Measurement[] = [];
   let warnings: readonly Warning[] = [];
   const onProgress = ({ bytes }: StreamProgress) => showProgress(`${path}: ${Math.round((100 * bytes) / size)} %`);
@@ -53,7 +55,12 @@ async function readLarge(path: string, size: number): Promise<Export> {
   const stream = createReadStream(path);
   await inFile(path, async () => {
     try {
-      for await (const measurement of readMeasurementStream(stream, { ...namedBy(path), onProgress, onEnd })) {
+      for await (const measurement of readMeasurementStream(stream, {
+        ...namedBy(path),
+        ...options,
+        onProgress,
+        onEnd,
+      })) {
         measurements.push(measurement);
       }
     } catch (error) {

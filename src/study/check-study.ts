@@ -41,10 +41,11 @@ function checkIds({ packages, paints, reference }: Study): void {
 }
 
 function checkExports({ measurements = [] }: Study): void {
-  const plain = measurements.map((path) => path.replace(/\\/g, '/').replace(/^(\.\/)+/, ''));
+  const files = measurements.map((entry) => (typeof entry === 'string' ? entry : entry.file));
+  const plain = files.map((path) => path.replace(/\\/g, '/').replace(/^(\.\/)+/, ''));
   plain.forEach((path, i) => {
     if (plain.indexOf(path) === i) return;
-    throw studyFault(`measurements[${i}]`, measurements[i], 'each export once', 'Its readings would count twice.');
+    throw studyFault(`measurements[${i}]`, files[i], 'each export once', 'Its readings would count twice.');
   });
 }
 

@@ -32,6 +32,7 @@ export type {
   ReadingRole,
   ReadingRule,
   Study,
+  StudyExport,
   StudyPackage,
   StudyPaint,
   StudyPrecision,

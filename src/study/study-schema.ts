@@ -1,6 +1,7 @@
 import * as z from 'zod/mini';
 import { ILLUMINANTS, type IlluminantName } from '../colorimetry/index.js';
 import { BLOCKS, type Block, LEVELS, type Level } from '../evidence/index.js';
+import { QUANTITIES_READ } from '../exchange/index.js';
 import { STRENGTH_CRITERIA, SURFACE_GEOMETRIES } from '../strength/index.js';
 import { PLACEHOLDERS } from './sample-pattern.js';
 import type { SeriesKind } from './series-kind.js';
@@ -104,12 +105,34 @@ const illuminant = z.strictObject({
   ),
 });
 
+const studyExport = z.strictObject({
+  file: text('Path of an export, relative to the study file'),
+  scale: z.optional(z.enum(['fraction', 'percent']).check(z.describe('Scale of its reflectance'))),
+  quantity: z.optional(z.enum(QUANTITIES_READ).check(z.describe('What its values are, if not reflectance'))),
+  outsideRange: z.optional(z.enum(['refuse', 'drop']).check(z.describe('What to do with readings outside 360-830 nm'))),
+  resample: z.optional(z.number().check(z.gte(1), z.lte(20), z.describe('Step to which readings are brought, nm'))),
+  names: z.optional(text('Heading of the column that names the samples')),
+  exclude: z.optional(
+    z
+      .array(
+        z.strictObject({
+          name: text('Name of a reading that is left out'),
+          line: z.optional(positive('Line at which it starts, where several have the name')),
+          reason: text('Why it is left out; the report prints it'),
+        }),
+      )
+      .check(z.minLength(1)),
+  ),
+});
+
 /** The one description of a study file; the hand-written type is `Study`. */
 export const studySchema = z.strictObject({
   $schema: z.optional(z.string().check(z.describe('Where an editor finds this schema'))),
   title: text('Title of the report'),
   note: z.optional(text('Shown at the head of the report')),
-  measurements: z.optional(z.array(text('Path of an export, relative to the study file')).check(z.minLength(1))),
+  measurements: z.optional(
+    z.array(z.union([text('Path of an export, relative to the study file'), studyExport])).check(z.minLength(1)),
+  ),
   viewing: z.strictObject({
     illuminant: z.union([
       z.enum(Object.keys(ILLUMINANTS) as IlluminantName[]).check(z.describe('Name of a CIE illuminant')),

@@ -1,6 +1,7 @@
 import type { Illuminant, IlluminantName, Observer } from '../colorimetry/index.js';
 import type { DecisionRule } from '../decision/index.js';
 import type { Block, Claim, Level, Precision } from '../evidence/index.js';
+import type { ReadOptions } from '../exchange/index.js';
 import type { SurfaceCorrection } from '../kubelka-munk/index.js';
 import type { StrengthCriterion } from '../strength/index.js';
 import type { SeriesPlace } from './series-kinds.js';
@@ -108,13 +109,19 @@ export interface StudyPrecision {
   };
 }
 
+/** A measurement export with the caller's word on how it is to be read, as `readMeasurements` takes it. */
+export interface StudyExport
+  extends Pick<ReadOptions, 'scale' | 'quantity' | 'outsideRange' | 'resample' | 'names' | 'exclude'> {
+  readonly file: string;
+}
+
 /** Description of a comparison: what was made, what was read, how it is to be judged. */
 export interface Study {
   readonly title: string;
   /** Shown at the head of every report; the place to say that a scenario is invented. */
   readonly note?: string;
-  /** Measurement exports, as paths relative to the study file; the command reads them. */
-  readonly measurements?: readonly string[];
+  /** Measurement exports, as paths relative to the study file, with what the reader has to be told of each; the command reads them. */
+  readonly measurements?: readonly (string | StudyExport)[];
   readonly viewing: { readonly illuminant: IlluminantName | Illuminant; readonly observer: Observer };
   /** Stated, since it moves a strength by several percent: `'none'` for readings that are taken as internal reflectance. */
   readonly surface: SurfaceCorrection;

@@ -91,6 +91,22 @@ test('YAML is read as well', () => {
   expect(run(['compare', 'examples/dosage-ladder/study.yaml']).stdout).toContain('Polymeric dispersant is recommended');
 });
 
+test('a study tells the reader what it has to know of an export, and a reading that is left out stands with its reason', () => {
+  const file = join(process.cwd(), 'examples/dispersant-screening/readings.csv');
+  const exclude = [{ name: 'WB A unrubbed 4-2', reason: 'dust on the film' }];
+  const study = variant('exclude.json', () => ({ measurements: [{ file, scale: 'percent', exclude }] }));
+  const { status, stdout } = run(['compare', study, '--json']);
+  expect(status).toBe(1);
+  const result = JSON.parse(stdout);
+  const cell = result.cells.find(({ package: id, paint }: Record<string, string>) => id === 'A' && paint === 'WB');
+  expect(cell.replicates.unrubbed).toBe(7);
+  expect(JSON.stringify(result.warnings)).toContain('dust on the film');
+  const unexplained = variant('unexplained.json', () => ({
+    measurements: [{ file, exclude: [{ name: 'WB white 1' }] }],
+  }));
+  expect(run(['compare', unexplained]).stderr).toContain('measurements[0].exclude[0].reason');
+});
+
 describe('where the study and its exports come from', () => {
   const readings = readFileSync('examples/dispersant-screening/readings.csv', 'utf8');
   const [heading, ...rows] = readings.trim().split('\n');
