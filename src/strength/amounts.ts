@@ -24,7 +24,7 @@ export function amountRatio(amounts: Amounts | undefined): number {
 
 function ratioOf({ colorant, white }: ReductionAmounts, path: string): number {
   for (const [name, value] of Object.entries({ colorant, white })) {
-    if (!(value > 0 && value < Infinity)) {
+    if (!(typeof value === 'number' && value > 0 && value < Infinity)) {
       const expected = 'a positive number';
       throw new TintladderError('invalid-option', { path: `${path}.${name}`, received: value, expected });
     }

@@ -3,7 +3,7 @@ import { type ErrorCode, TintladderError, type Warning } from '../core/index.js'
 import type { Repeated } from '../evidence/index.js';
 import { STRENGTH_CRITERIA, type StrengthCriterion } from './criteria/strength-criterion.js';
 import { relativeTintingStrength } from './relative-tinting-strength.js';
-import type { ComparisonOptions } from './strength-options.js';
+import { assertComparison, type ComparisonOptions } from './strength-options.js';
 import type { StrengthResult } from './strength-result.js';
 
 /** Options of {@link compareStrengthCriteria}. */
@@ -65,8 +65,9 @@ export function compareStrengthCriteria(
   trial: Repeated<Spectrum>,
   options: CompareCriteriaOptions,
 ): CriteriaComparison {
+  assertComparison(options, ['shadeThreshold']);
   const { shadeThreshold = 1, ...comparison } = options;
-  if (!(shadeThreshold > 0 && shadeThreshold < Infinity)) {
+  if (!(typeof shadeThreshold === 'number' && shadeThreshold > 0 && shadeThreshold < Infinity)) {
     const expected = 'a positive ΔE00';
     throw new TintladderError('invalid-option', { path: 'options.shadeThreshold', received: shadeThreshold, expected });
   }

@@ -1,5 +1,5 @@
 import { createSpectrum, gridOf, type Spectrum, spectrumWarnings } from '../colorimetry/index.js';
-import { assertSameGrid } from '../colorimetry/internal.js';
+import { asSpectrum, assertSameGrid } from '../colorimetry/internal.js';
 import type { Warning } from '../core/index.js';
 import type { Repeated } from '../evidence/index.js';
 import { type ReadRepeated, readRepeated } from '../evidence/internal.js';
@@ -67,19 +67,21 @@ export function relativeTintingStrength(
   trial: Repeated<Spectrum>,
   options: StrengthOptions,
 ): StrengthResult {
+  assertComparison(options, ['criterion']);
   const { criterion, viewing, white } = options;
   assertCriterion(criterion);
-  assertComparison(options);
   const given = {
     reference: readRepeated(reference, 'reference'),
     trial: readRepeated(trial, 'trial'),
     white: white === undefined ? undefined : readRepeated(white, 'white'),
   };
-  const first = given.reference.readings[0].reading;
+  const firstOf = ({ readings }: ReadRepeated<Spectrum>) => asSpectrum(readings[0].reading, readings[0].path);
+  const first = firstOf(given.reference);
   const sideFrom = (name: string, read: ReadRepeated<Spectrum>) =>
     sideOf(name, read, ({ reading, path }) => {
-      assertSameGrid(first, reading, path);
-      return reading.values;
+      const spectrum = asSpectrum(reading, path);
+      assertSameGrid(first, spectrum, path);
+      return spectrum.values;
     });
   const sides = {
     reference: sideFrom('reference', given.reference),
@@ -101,7 +103,7 @@ export function relativeTintingStrength(
       ...figure.warnings,
       ...noteShortRange(criterion, bands),
       ...noteSpectrum('reference', first),
-      ...noteSpectrum('trial', given.trial.readings[0].reading),
+      ...noteSpectrum('trial', firstOf(given.trial)),
     ],
   };
 }

@@ -1,4 +1,5 @@
 import { type Lab, xyzFromLab } from '../colorimetry/index.js';
+import { assertLab } from '../colorimetry/internal.js';
 import type { Repeated } from '../evidence/index.js';
 import { readRepeated } from '../evidence/internal.js';
 import { assertCriterion, type StrengthCriterion } from './criteria/strength-criterion.js';
@@ -38,12 +39,15 @@ export function relativeTintingStrengthFromLab(
   trial: Repeated<Lab>,
   options: StrengthFromLabOptions,
 ): StrengthFromLabResult {
+  assertComparison(options, ['criterion']);
   const { criterion = 'absorption-maximum', viewing, white } = options;
   assertCriterion(criterion);
-  assertComparison(options);
   const bands = tristimulusBands(viewing);
   const sideFrom = (name: string, given: Repeated<Lab>) =>
-    sideOf(name, readRepeated(given, name), ({ reading }) => reflectancesOf(reading, bands));
+    sideOf(name, readRepeated(given, name), ({ reading, path }) => {
+      assertLab(reading, path);
+      return reflectancesOf(reading, bands);
+    });
   const sides = {
     reference: sideFrom('reference', reference),
     trial: sideFrom('trial', trial),

@@ -1,6 +1,7 @@
 import type { Viewing } from '../colorimetry/index.js';
+import { assertViewing } from '../colorimetry/internal.js';
 import { TintladderError } from '../core/index.js';
-import { assertOneOf } from '../core/internal.js';
+import { assertObject, assertOneOf, assertOptions } from '../core/internal.js';
 import { CLAIMS, type Claim, type Repeated } from '../evidence/index.js';
 import type { SurfaceCorrection } from '../kubelka-munk/index.js';
 import { assertSurface } from '../kubelka-munk/internal.js';
@@ -29,16 +30,28 @@ export interface ComparisonOptions<Colour> {
   readonly margin?: number | undefined;
 }
 
+const OPTIONS = ['viewing', 'surface', 'white', 'amounts', 'repeatability', 'margin', 'claim'];
+
 /**
  * Refuses options that no comparison can have.
  *
- * @throws TintladderError `invalid-option`
+ * @param more - options that the function takes beside those of every comparison
+ * @throws TintladderError `invalid-option`, `wrong-type`, `unknown-illuminant`, `unknown-observer`
  */
-export function assertComparison({ surface, repeatability, margin, claim }: ComparisonOptions<unknown>): void {
+export function assertComparison(options: ComparisonOptions<unknown>, more: readonly string[]): void {
+  assertObject(options, 'options');
+  assertOptions(options, [...OPTIONS, ...more]);
+  const { viewing, surface, amounts, repeatability, margin, claim } = options;
+  assertViewing(viewing, 'options.viewing');
+  if (amounts !== undefined) {
+    assertObject(amounts, 'options.amounts');
+    assertObject(amounts.reference, 'options.amounts.reference');
+    assertObject(amounts.trial, 'options.amounts.trial');
+  }
   if (claim !== undefined) assertOneOf(claim, CLAIMS, 'options.claim');
   assertSurface(surface, 'options.surface');
   for (const [name, value] of Object.entries({ repeatability, margin })) {
-    if (value !== undefined && !(value > 0 && value < Infinity)) {
+    if (value !== undefined && !(typeof value === 'number' && value > 0 && value < Infinity)) {
       const expected = 'a positive number of percent';
       throw new TintladderError('invalid-option', { path: `options.${name}`, received: value, expected });
     }

@@ -131,7 +131,7 @@ export function fitDosageLadder(points: readonly DosageReadings[], options: Dosa
 }
 
 function marginOf(margin: number | undefined, best: Direction, highest: number): number {
-  if (margin !== undefined && margin > 0 && margin < Infinity) {
+  if (typeof margin === 'number' && margin > 0 && margin < Infinity) {
     return best === 'highest' ? (margin / 100) * highest : margin;
   }
   if (margin === undefined && best === 'highest') return (DEFAULT_MARGIN / 100) * highest;

@@ -1,4 +1,5 @@
 import { TintladderError } from '../../core/index.js';
+import { assertObject, assertOptions } from '../../core/internal.js';
 import { studentQuantile } from '../../numeric/internal.js';
 
 /** What {@link replicatesNeeded} takes; standard deviation and difference in one unit, % for strengths. */
@@ -34,17 +35,16 @@ export interface ReplicatesNeededOptions {
  * @example replicatesNeeded({ standardDeviation: 1, difference: 0.5 }) // 64
  * @see NIST/SEMATECH e-Handbook of Statistical Methods, 7.2.2.2, for the iteration; Cohen (1992), Psychol. Bull. 112, for check values
  */
-export function replicatesNeeded({
-  standardDeviation,
-  difference,
-  level = 0.95,
-  power = 0.8,
-}: ReplicatesNeededOptions): number {
+export function replicatesNeeded(options: ReplicatesNeededOptions): number {
+  assertObject(options, 'options');
+  assertOptions(options, ['standardDeviation', 'difference', 'level', 'power']);
+  const { standardDeviation, difference, level = 0.95, power = 0.8 } = options;
   for (const [name, value] of Object.entries({ standardDeviation, difference })) {
-    if (!(value > 0 && value < Infinity)) throw invalid(name, value, 'a positive number');
+    if (!(typeof value === 'number' && value > 0 && value < Infinity)) throw invalid(name, value, 'a positive number');
   }
-  if (!(level > 0 && level < 1)) throw invalid('level', level, 'a number between 0 and 1');
-  if (!(power >= 0.5 && power < 1)) throw invalid('power', power, 'a number from 0.5 to below 1');
+  if (!(typeof level === 'number' && level > 0 && level < 1)) throw invalid('level', level, 'a number between 0 and 1');
+  if (!(typeof power === 'number' && power >= 0.5 && power < 1))
+    throw invalid('power', power, 'a number from 0.5 to below 1');
   const ratio = standardDeviation / difference;
   const needed = (degreesOfFreedom: number) =>
     2 * ((studentQuantile((1 + level) / 2, degreesOfFreedom) + studentQuantile(power, degreesOfFreedom)) * ratio) ** 2;

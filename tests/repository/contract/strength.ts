@@ -12,16 +12,27 @@ const PAIR = { overBlack: 0.5, overWhite: 0.6, black: 0.05, white: 0.8, thicknes
 const COEFFICIENTS = { absorption: Array(31).fill(0.01), scattering: Array(31).fill(0.1) };
 const EVERY: readonly GarbageKind[] = ['nothing', 'null', 'text', 'number', 'NaN', 'list', 'flag', 'object'];
 
+const tint = (amount: number) =>
+  createSpectrum({
+    start: 400,
+    step: 20,
+    values: Array.from({ length: 16 }, (_, i) => 0.8 / (1 + amount * Math.exp(-(((i - 8) / 4) ** 2)))),
+    scale: 'fraction',
+  });
+const COMPARISON = { viewing: D65_10, surface: 'none', margin: 2 };
+const LAB = { L: 60, a: -10, b: -35 };
+
 export const STRENGTH: RoomContract = {
   // Give each a sound call in `calls`, make it pass, and take it out here; the list ends empty.
-  notYet: [
-    'compareStrengthCriteria',
-    'fitAmountExponent',
-    'relativeTintingStrength',
-    'relativeTintingStrengthFromLab',
-    'replicatesNeeded',
-  ],
+  notYet: ['fitAmountExponent'],
   calls: {
+    compareStrengthCriteria: () => ({ args: [tint(1), tint(1.2), COMPARISON], options: [2] }),
+    relativeTintingStrength: () => ({
+      args: [tint(1), tint(1.2), { ...COMPARISON, criterion: 'absorption-maximum' }],
+      options: [2],
+    }),
+    relativeTintingStrengthFromLab: () => ({ args: [LAB, { L: 58, a: -10, b: -36 }, COMPARISON], options: [2] }),
+    replicatesNeeded: () => ({ args: [{ standardDeviation: 1, difference: 2 }], options: [0] }),
     // Of an exponent only the three figures are read.
     amountTerm: () => ({
       args: [90, { ratio: 2, exponent: oilPaintExponent({ criterion: 'tristimulus-y' }) }],
