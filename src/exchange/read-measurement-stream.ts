@@ -1,7 +1,8 @@
 import { TintladderError, type Warning } from '../core/index.js';
+import { assertFunction, assertObject, assertOptions } from '../core/internal.js';
 import { type MeasurementFormat, READERS, recogniseFormat } from './formats.js';
 import type { Measurement, MeasurementTable } from './measurement/measurement.js';
-import { checkReadOptions, type ReadOptions } from './read-options.js';
+import { checkReadOptions, READ_OPTIONS, type ReadOptions } from './read-options.js';
 import { type ByteSource, piecesOf } from './text/byte-source.js';
 import { refuseControlCharacters, refuseEmpty } from './text/decode-text.js';
 import { createNotes } from './text/notes.js';
@@ -29,6 +30,8 @@ export interface StreamSummary {
   readonly warnings: readonly Warning[];
 }
 
+const STREAM_OPTIONS = [...READ_OPTIONS, 'signal', 'onProgress', 'onEnd'];
+
 /** Enough text to tell the format by its marks. */
 const TELLING_TEXT = 2 ** 16;
 
@@ -52,7 +55,12 @@ export async function* readMeasurementStream(
   stream: ByteSource,
   options: StreamOptions = {},
 ): AsyncGenerator<Measurement, void, undefined> {
-  const { signal, onProgress, onEnd, ...reading } = options ?? {};
+  assertObject(options, 'options');
+  assertOptions(options, STREAM_OPTIONS);
+  const { signal, onProgress, onEnd, ...reading } = options;
+  if (signal !== undefined) assertSignal(signal);
+  if (onProgress !== undefined) assertFunction(onProgress, 'options.onProgress');
+  if (onEnd !== undefined) assertFunction(onEnd, 'options.onEnd');
   const checked = checkReadOptions(reading);
   const limit = reading.maxBytes ?? Number.POSITIVE_INFINITY;
   const notes = createNotes();
@@ -101,4 +109,12 @@ export async function* readMeasurementStream(
   const tables = (reader ?? begin()).end();
   yield* ready;
   onEnd?.({ format, tables, warnings: notes.list() });
+}
+
+/** Signals of another realm and of a polyfill are signals too. */
+function assertSignal(signal: unknown): void {
+  const is =
+    typeof signal === 'object' && signal !== null && 'throwIfAborted' in signal && 'addEventListener' in signal;
+  if (is) return;
+  throw new TintladderError('wrong-type', { path: 'options.signal', received: signal, expected: 'an AbortSignal' });
 }

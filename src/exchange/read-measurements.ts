@@ -20,7 +20,8 @@ import { createNotes } from './text/notes.js';
  * `names-numbered`, `statistics-left-out`, `columns-kept-as-text`, `negative-noise` and others
  * @throws TintladderError with line and column: `empty-file`, `not-text`, `file-too-large`, `unknown-format`, `no-header`,
  * `grid-invalid`, `wavelengths-uneven`, `wavelength-repeated`, `not-a-number`, `row-length`, `scale-mixed`,
- * `reflectance-out-of-range`, `out-of-range`, `unsupported-quantity`, `count-mismatch`, `truncated`, `malformed`, `invalid-option`
+ * `reflectance-out-of-range`, `out-of-range`, `unsupported-quantity`, `count-mismatch`, `truncated`, `malformed`; `invalid-option`;
+ * `wrong-type` for an input that is neither text nor bytes
  * @example readMeasurements('Sample;400;410\nwhite;92,1;92,4\n').measurements[0].spectrum.values[1] // 0.924
  * @example readMeasurements('Sample,400,410\nblack,1.4,1.5\n') // throws reflectance-out-of-range
  * @example readMeasurements('Sample,K/S 400,K/S 410\nblue,0.5,1\n', { quantity: 'K/S' }).measurements[0].spectrum.values[0] // 0.38197
@@ -54,5 +55,5 @@ function bytesOf(input: ArrayBuffer | ArrayBufferView): Uint8Array {
   if (input instanceof Uint8Array) return input;
   if (ArrayBuffer.isView(input)) return new Uint8Array(input.buffer, input.byteOffset, input.byteLength);
   if (input instanceof ArrayBuffer) return new Uint8Array(input);
-  throw new TintladderError('invalid-option', { path: 'input', received: input, expected: 'text or bytes' });
+  throw new TintladderError('wrong-type', { path: 'input', received: input, expected: 'text or bytes' });
 }

@@ -1,4 +1,5 @@
 import { TintladderError } from '../core/index.js';
+import { assertOneOf, assertOptions } from '../core/internal.js';
 import { MEASUREMENT_FORMATS, type MeasurementFormat } from './formats.js';
 import type { Exclusion, ReaderOptions } from './measurement/format-contract.js';
 import type { ReflectanceScale } from './quantity/reflectance-scale.js';
@@ -56,14 +57,14 @@ const CHECKS: Readonly<Record<keyof ReadOptions, Check>> = {
   maxBytes: between(Number.MIN_VALUE, Number.POSITIVE_INFINITY, 'a number above 0'),
 };
 
-/** @throws TintladderError `invalid-option` */
+/** The names of {@link ReadOptions}. */
+export const READ_OPTIONS: readonly string[] = /* @__PURE__ */ Object.keys(CHECKS);
+
+/** @throws TintladderError `wrong-type`, `invalid-option` */
 export function checkReadOptions(options: ReadOptions): CheckedReadOptions {
-  if (typeof options !== 'object' || options === null || Array.isArray(options)) {
-    throw invalidOption('options', options, 'an object');
-  }
+  assertOptions(options, READ_OPTIONS);
   for (const [key, value] of Object.entries(options)) {
-    if (!isOption(key)) throw invalidOption('options', key, `one of ${Object.keys(CHECKS).join(', ')}`);
-    if (value !== undefined) CHECKS[key](value, `options.${key}`);
+    if (isOption(key) && value !== undefined) CHECKS[key](value, `options.${key}`);
   }
   return {
     ...options,
@@ -78,9 +79,7 @@ function isOption(key: string): key is keyof ReadOptions {
 }
 
 function oneOf(allowed: readonly string[]): Check {
-  return (value, path) => {
-    if (!allowed.some((one) => one === value)) throw invalidOption(path, value, `one of ${allowed.join(', ')}`);
-  };
+  return (value, path) => assertOneOf(value, allowed, path);
 }
 
 function between(low: number, high: number, expected: string): Check {

@@ -1,5 +1,5 @@
 import { TintladderError, type Warning } from '../core/index.js';
-import { assertObject, assertOneOf, assertOptions, formatFixed } from '../core/internal.js';
+import { assertBetween, assertObject, assertOneOf, assertOptions, formatFixed } from '../core/internal.js';
 import type { Interval } from '../decision/index.js';
 import { additionFor, type Balance, strengthAfter } from './addition.js';
 import {
@@ -126,7 +126,7 @@ function check(strength: KnownStrength, options: AdjustBatchOptions) {
   if (residual !== undefined) {
     assertObject(residual, 'options.residual');
     assertAbove(residual.limit, 'options.residual.limit', 'a colour difference above 0');
-    if (!(residual.value >= 0 && residual.value < Infinity)) {
+    if (!(typeof residual.value === 'number' && residual.value >= 0 && residual.value < Infinity)) {
       throw new TintladderError('out-of-range', {
         path: 'options.residual.value',
         received: residual.value,
@@ -147,13 +147,7 @@ function check(strength: KnownStrength, options: AdjustBatchOptions) {
     });
   }
   const added = addedStrength(options.added, rule.strength);
-  if (kind === 'paint' && !(colorantShare !== undefined && colorantShare > 0 && colorantShare < 100)) {
-    throw new TintladderError('invalid-option', {
-      path: 'options.colorantShare',
-      received: colorantShare,
-      expected: 'the share of colorant in the paint, mass %, above 0 and below 100',
-    });
-  }
+  if (kind === 'paint' || colorantShare !== undefined) assertBetween(colorantShare, 0, 100, 'options.colorantShare');
   const balance: Balance = { correction, mass, colorantShare: kind === 'paint' ? (colorantShare ?? 0) / 100 : 0 };
   return { balance, batch, added, rule };
 }

@@ -20,7 +20,8 @@ export function knownStrength(value: unknown, path: string): KnownStrength {
   if (interval === undefined) return { percent };
   assertObject(interval, `${path}.interval`, 'an interval with low and high');
   const { low, high } = interval;
-  if (low > 0 && low <= percent && percent <= high && high < Infinity) return { percent, interval };
+  const numbers = typeof low === 'number' && typeof high === 'number';
+  if (numbers && low > 0 && low <= percent && percent <= high && high < Infinity) return { percent, interval };
   throw new TintladderError('invalid-interval', {
     path: `${path}.interval`,
     received: interval,

@@ -90,7 +90,7 @@ test.each([
   [{ scale: 'per mille' }, 'options.scale'],
   [{ outsideRange: 'ignore' }, 'options.outsideRange'],
   [{ maxBytes: -1 }, 'options.maxBytes'],
-  [{ encoding: 'utf-8' }, 'options'],
+  [{ encoding: 'utf-8' }, 'options.encoding'],
 ])('the option %j is refused', (options, path) => {
   expect(faultOf(HEAD, options)).toMatchObject({ code: 'invalid-option', path });
 });

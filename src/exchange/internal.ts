@@ -1,0 +1,1 @@
+export { asMeasurement } from './measurement/as-measurement.js';
