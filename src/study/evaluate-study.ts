@@ -44,6 +44,8 @@ export async function evaluateStudy(study: Study, measurements: readonly Measure
   const ranking = { ...order, notProvenWorse: bestPackages(study, order.meeting, contenders, evidence) };
   const recommendation = recommend(study, ranking, contenders, cells, evidence);
   return {
+    kind: 'study',
+    version: 1,
     title: study.title,
     ...(study.note !== undefined && { note: study.note }),
     outcome: worstOutcome(contenders.map(({ result }) => result.outcome)),

@@ -158,6 +158,8 @@ export interface Recommendation {
 
 /** The result of a study: plain data, ready for JSON. */
 export interface StudyResult {
+  readonly kind: 'study';
+  readonly version: 1;
   readonly title: string;
   readonly note?: string;
   /** The worst outcome of any package: `meets` only if every package meets every criterion. */
