@@ -19,10 +19,7 @@ const OPTIONS: ts.CompilerOptions = {
   paths: { tintladder: [join(process.cwd(), 'src/index.ts')], 'tintladder/*': [join(process.cwd(), 'src/*/index.ts')] },
 };
 
-/** Pages whose blocks are still JavaScript that TypeScript has questions about; the list ends empty. */
-const NOT_YET = ['docs/guide/3', 'docs/guide/4', 'docs/guide/5', 'docs/guide/6'];
-
-const blocks = PAGES.filter((page) => !NOT_YET.some((start) => page.startsWith(start))).flatMap(blocksIn);
+const blocks = PAGES.flatMap(blocksIn);
 /** As if the blocks lay in files of the project; each is a module of its own. */
 const sources = new Map(blocks.map(({ code }, i) => [join(process.cwd(), `documented-block-${i}.mts`), code]));
 

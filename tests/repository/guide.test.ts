@@ -45,7 +45,7 @@ describe('page 3', () => {
     expect([visible, shadeShare]).toEqual([0.5, 0.5]);
     expect(page('3')).toContain(`ΔE\\*ab ${unevenness} (root mean square)`);
     expect(page('3')).toContain('at most half of the difference');
-    expect(page('3')).toContain(`by ΔE00 from ${visible} on`);
+    expect(page('3')).toContain(`by ΔE00, from ${visible} upwards`);
   });
 });
 

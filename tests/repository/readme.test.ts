@@ -12,7 +12,7 @@ const AsyncFunction = Object.getPrototypeOf(async () => {}).constructor;
 
 /** A block as the body of a function: its imports taken from the source instead of the built package, its types taken off. */
 function asBody(code: string): string {
-  const plain = code.replace(/^import type .*$/gm, '').replace(/\btype \w+, /g, '');
+  const plain = code.replace(/^import type .*$/gm, '').replace(/\btype \w+, |, type \w+(?= \})/g, '');
   const run = plain.replace(/^import \{([^}]*)\} from '([^']*)';$/gm, (_, names: string, source: string) => {
     const from = source.startsWith('tintladder') ? 'api' : `node[${JSON.stringify(source)}]`;
     return `const {${names.replace(/ as /g, ': ')}} = ${from};`;
