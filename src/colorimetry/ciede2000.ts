@@ -14,11 +14,11 @@ import { assertLabs, finiteDifference } from './finite-lab.js';
 /** Parametric factors of CIEDE2000; 1 under reference conditions, kL = 2 in textile practice. */
 export interface DeltaE2000Options {
   /** @default 1 */
-  readonly kL?: number;
+  readonly kL?: number | undefined;
   /** @default 1 */
-  readonly kC?: number;
+  readonly kC?: number | undefined;
   /** @default 1 */
-  readonly kH?: number;
+  readonly kH?: number | undefined;
 }
 
 const REFERENCE_CONDITIONS: DeltaE2000Options = {};

@@ -7,9 +7,9 @@ import { hueAngle } from './lch.js';
 /** Weights of lightness and chroma: 2:1 for acceptability, 1:1 for perceptibility. */
 export interface DeltaECmcOptions {
   /** @default 2 */
-  readonly l?: number;
+  readonly l?: number | undefined;
   /** @default 1 */
-  readonly c?: number;
+  readonly c?: number | undefined;
 }
 
 /**

@@ -6,7 +6,7 @@ import { hueDifference } from './hue-difference.js';
 /** What is judged with ΔE94. */
 export interface DeltaE94Options {
   /** @default 'graphic-arts' */
-  readonly application?: 'graphic-arts' | 'textiles';
+  readonly application?: 'graphic-arts' | 'textiles' | undefined;
 }
 
 /** Parametric factor kL and the slopes of SC and SH. */

@@ -17,7 +17,7 @@ export interface Illuminant {
    *
    * @default 'continuous'
    */
-  readonly kind?: 'continuous' | 'lines';
+  readonly kind?: 'continuous' | 'lines' | undefined;
   /** Where the figures come from. */
-  readonly source?: string;
+  readonly source?: string | undefined;
 }

@@ -19,7 +19,7 @@ export interface MetamerismOptions {
    *
    * @default 'multiplicative'
    */
-  readonly correction?: 'multiplicative' | 'additive';
+  readonly correction?: 'multiplicative' | 'additive' | undefined;
 }
 
 /** A metamerism index with the conditions it belongs to. */

@@ -4,9 +4,9 @@ import type { Interval } from './interval.js';
 /** A value and, where the readings give one, its 95 % interval. */
 export interface Estimate {
   readonly value: number;
-  readonly interval?: Interval;
+  readonly interval?: Interval | undefined;
   /** One that holds together with those of all other figures compared; where it is there, decisions rest on it. */
-  readonly joint?: Interval;
+  readonly joint?: Interval | undefined;
 }
 
 /** An interval in words, since a dash between signed numbers is misread. */

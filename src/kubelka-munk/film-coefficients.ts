@@ -111,10 +111,11 @@ export function filmCoefficientSpectra(pair: FilmPairSpectra): FilmCoefficientSp
   const found = Array.from(values, (Rb, i) =>
     solve(Rb, overWhite.values[i], black.values[i], white.values[i], thickness, at(i)),
   );
+  const opaqueReflectance = opaqueSpectrum(overBlack, found);
   return {
     absorption: Float64Array.from(found, (film) => film.absorption),
     scattering: Float64Array.from(found, (film) => film.scattering),
-    opaqueReflectance: opaqueSpectrum(overBlack, found),
+    ...(opaqueReflectance && { opaqueReflectance }),
     warnings: gather(found.flatMap((film) => film.notes)),
   };
 }
@@ -203,7 +204,7 @@ function solve(Rb: number, Rw: number, B: number, W: number, X: number, path: st
   return {
     absorption: kx / X,
     scattering: sx / X,
-    opaqueReflectance: kx + sx > 0 ? opaqueFromRatio(kNumerator, sNumerator) : undefined,
+    ...(kx + sx > 0 && { opaqueReflectance: opaqueFromRatio(kNumerator, sNumerator) }),
     notes,
   };
 }

@@ -68,10 +68,11 @@ export function filmCoefficientSpectraFromReflectivity(film: FilmAndReflectivity
   const found = Array.from(values, (R, i) =>
     solve(R, substrate.values[i], opaqueReflectance.values[i], thickness, ` at ${start + i * step} nm`),
   );
+  const reflectivity = opaqueSpectrum(reading, found);
   return {
     absorption: Float64Array.from(found, ({ absorption }) => absorption),
     scattering: Float64Array.from(found, ({ scattering }) => scattering),
-    opaqueReflectance: opaqueSpectrum(reading, found),
+    ...(reflectivity && { opaqueReflectance: reflectivity }),
     warnings: [],
   };
 }

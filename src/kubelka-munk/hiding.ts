@@ -28,7 +28,7 @@ export interface HidingOptions {
    *
    * @default 0.98
    */
-  readonly ratio?: number;
+  readonly ratio?: number | undefined;
   /** Surface of the film, so that the contrast ratio is that of measured reflectances; `'none'` takes that of internal ones. */
   readonly surface: SurfaceCorrection;
 }

@@ -5,11 +5,11 @@ import { textPage } from './text/text-page.js';
 /** How the text is laid out. */
 export interface RenderTextOptions extends ReportOptions {
   /** @default 'short' */
-  readonly report?: ReportOptions['report'];
+  readonly report?: ReportOptions['report'] | undefined;
   /** Columns of the terminal. @default 100 */
-  readonly width?: number;
+  readonly width?: number | undefined;
   /** Whether outcomes and headings are coloured with terminal escapes. @default false */
-  readonly colour?: boolean;
+  readonly colour?: boolean | undefined;
 }
 
 /**

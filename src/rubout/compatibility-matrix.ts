@@ -15,13 +15,13 @@ export interface CompatibilityTest {
   readonly paint: string;
   readonly rubOut: RubOutResult;
   /** Relative tinting strength in this paint, such as a result of `relativeTintingStrength`. */
-  readonly strength?: { readonly percent: number; readonly interval?: Interval };
+  readonly strength?: { readonly percent: number; readonly interval?: Interval | undefined } | undefined;
 }
 
 /** Options of {@link compatibilityMatrix}. */
 export interface CompatibilityOptions {
   /** Limit of the strength, %; without it the strength is shown and not judged. */
-  readonly strength?: Limit;
+  readonly strength?: Limit | undefined;
 }
 
 /** One colorant over all its paints. */

@@ -55,13 +55,19 @@ export function assignReadings(study: Study, measurements: readonly Measurement[
 }
 
 function readerOf(rule: ReadingRule, study: Study): (name: string) => ReadingPlace | undefined {
-  const { names, pattern, repeated: _, ...fixed } = rule;
+  const { names, pattern, repeated: _, ...rest } = rule;
+  const fixed = stated(rest);
   if (pattern === undefined) return (name) => (names?.includes(name) ? fixed : undefined);
   const match = compilePattern(pattern, study);
   return (name) => {
     const found = match(name);
     return found && { ...found, ...fixed };
   };
+}
+
+/** Without fields that are undefined, which would hide what the pattern says. */
+function stated(place: ReadingPlace): ReadingPlace {
+  return Object.fromEntries(Object.entries(place).filter(([, value]) => value !== undefined));
 }
 
 function refuseDoubleClaims(measurements: readonly Measurement[], claims: readonly (readonly Claim[])[]): void {

@@ -1,15 +1,15 @@
 import type { Measurement } from '../exchange/index.js';
 import type { SeriesPlace } from './series-kinds.js';
-import type { ReadingPlace, UnitLabels } from './study.js';
+import type { ReadingPlace, ReadingRole, UnitLabels } from './study.js';
 
 /** A reading with its place in the study. */
-export interface AssignedReading
-  extends Required<Pick<ReadingPlace, 'role' | 'area' | 'storage'>>,
-    SeriesPlace,
-    UnitLabels {
+export interface AssignedReading extends SeriesPlace, UnitLabels {
   /** As it was read, its conditions included. */
   readonly reading: Measurement;
-  readonly package?: string;
+  readonly role: ReadingRole;
+  readonly area: NonNullable<ReadingPlace['area']>;
+  readonly storage: NonNullable<ReadingPlace['storage']>;
+  readonly package?: string | undefined;
   readonly paint: string;
 }
 

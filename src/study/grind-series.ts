@@ -75,7 +75,8 @@ function timeSaved(compare: () => GrindingTimeSaved): SeriesFindings<GrindSeries
   try {
     const { saved, strength } = compare();
     const method = `grind curves, both to ${strength.toFixed(1)} %`;
-    return { quantity: 'grinding-time-saved', value: saved.value, interval: saved.interval, method };
+    const { value, interval } = saved;
+    return { quantity: 'grinding-time-saved', value, ...(interval && { interval }), method };
   } catch (error) {
     if (error instanceof TintladderError) return undefined;
     throw error;

@@ -19,11 +19,11 @@ export function letDownOf(study: Study, item: StudyPackage, grindTime: number | 
   return {
     package: item.id,
     letDownFactor,
-    additiveShare: item.additiveShare === undefined ? undefined : item.additiveShare / letDownFactor,
-    grindHoursPerTonne:
-      grindTime === undefined || batchMass === undefined
-        ? undefined
-        : ((grindTime / 60) * (1000 / batchMass)) / letDownFactor,
+    ...(item.additiveShare !== undefined && { additiveShare: item.additiveShare / letDownFactor }),
+    ...(grindTime !== undefined &&
+      batchMass !== undefined && {
+        grindHoursPerTonne: ((grindTime / 60) * (1000 / batchMass)) / letDownFactor,
+      }),
   };
 }
 

@@ -60,7 +60,7 @@ export function recommend(
   const meets = `${what}: it meets every criterion ${where}`;
   return {
     package: first,
-    leadProven,
+    ...(leadProven !== undefined && { leadProven }),
     headline: `${meets}${second === undefined ? '' : leadWords(leadProven, quantityName(ranking.by), nameOf(second))}.`,
     statement: [
       `${meets}.${figure ? `${figure}${lead}` : ''}`,

@@ -53,6 +53,7 @@ function summarise(study: Study, { item, letDown, own, cells }: Place, missing: 
   const needed = [...judgements, ...cells.flatMap((cell) => cell.judgements)].flatMap(
     ({ readingsNeeded }) => readingsNeeded ?? [],
   );
+  const ranked = worstFigure(figures, study.rankBy.quantity, study.rankBy.best);
   const result: PackageResult = {
     package: item,
     isReference: item.id === study.reference,
@@ -60,9 +61,9 @@ function summarise(study: Study, { item, letDown, own, cells }: Place, missing: 
     figures: own,
     judgements,
     missing,
-    rankValue: worstFigure(figures, study.rankBy.quantity, study.rankBy.best)?.value,
-    readingsNeeded: needed.length > 0 ? Math.max(...needed) : undefined,
-    letDown,
+    ...(ranked && { rankValue: ranked.value }),
+    ...(needed.length > 0 && { readingsNeeded: Math.max(...needed) }),
+    ...(letDown && { letDown }),
   };
   return { result, figures, read: cells.map(({ paint }) => paint) };
 }

@@ -83,7 +83,7 @@ describe('colourDifferenceOfReadings', () => {
     expect(compare(standard, several).dEab).toBe(compare(standard, batch).dEab);
   });
 
-  const bare: Reading = { name: 'bare', lab: standard.lab, conditions: { viewing: D65_10 } };
+  const bare: Reading = { name: 'bare', lab: { L: 50, a: 10, b: 5 }, conditions: { viewing: D65_10 } };
   test('what neither states is absent from what they have in common, and no cause for a note', () => {
     const { warnings, conditions: common } = compare(bare, bare);
     expect(warnings).toEqual([]);

@@ -17,6 +17,11 @@ test('each reading gets its place', () => {
   ]);
 });
 
+test('a field of a rule that is undefined counts as left out and hides nothing of the pattern', () => {
+  const readings = STUDY.readings.map((rule) => ({ package: undefined, area: undefined, ...rule }));
+  expect(assignReadings({ ...STUDY, readings }, measurements)).toEqual(assignReadings(STUDY, measurements));
+});
+
 test('readings that nothing claims are listed', () => {
   const { unused } = assignReadings(STUDY, [...measurements, measurement('tile', film(0))]);
   expect(unused).toEqual(['tile']);

@@ -19,7 +19,7 @@ export interface ColorantLadder {
   readonly white: Spectrum;
   readonly reductions: readonly Reduction[];
   /** The colorant alone, without white */
-  readonly masstone?: Spectrum;
+  readonly masstone?: Spectrum | undefined;
 }
 
 /** K and S of a colorant relative to the scattering of its white (S of the white = 1), at each wavelength. */

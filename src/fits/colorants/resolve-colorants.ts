@@ -16,7 +16,7 @@ export interface TintColorant {
 export interface ResolveOptions {
   readonly colorants: readonly TintColorant[];
   /** Internal reflectance of the white base; without it its absorption counts as none, and its scattering can't be resolved */
-  readonly white?: Spectrum;
+  readonly white?: Spectrum | undefined;
 }
 
 /** A relative change: 0.08 is 8 % more in the rubbed area. */

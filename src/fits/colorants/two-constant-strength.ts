@@ -13,7 +13,7 @@ export interface TwoConstantOptions {
    *
    * @default 1
    */
-  readonly notableDifference?: number;
+  readonly notableDifference?: number | undefined;
 }
 
 /** Strength by two constants beside that by one. */

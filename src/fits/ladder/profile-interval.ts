@@ -81,5 +81,6 @@ export function profileBounds(
     }
     return undefined;
   };
-  return { low: crossing(low), high: crossing(high) };
+  const [lower, upper] = [crossing(low), crossing(high)];
+  return { ...(lower !== undefined && { low: lower }), ...(upper !== undefined && { high: upper }) };
 }

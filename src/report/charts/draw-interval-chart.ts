@@ -12,7 +12,7 @@ import { cutToWidth, textWidth } from './text-width.js';
 export interface PlottedRow {
   readonly label: string;
   readonly value: number;
-  readonly interval?: { readonly low: number; readonly high: number };
+  readonly interval?: { readonly low: number; readonly high: number } | undefined;
   /** The figure as it is printed beside the dot. */
   readonly printed: string;
   readonly style: StyleName;
@@ -27,7 +27,7 @@ export interface IntervalPlot {
   readonly lines: readonly ReferenceLine[];
   /** Shared by the panels of a group, so that they can be compared. */
   readonly domain: readonly [number, number];
-  readonly width?: number;
+  readonly width?: number | undefined;
 }
 
 const ROW = 24;

@@ -24,13 +24,13 @@ export interface PlottedSeries {
   readonly label: string;
   readonly style: StyleName;
   /** Joined by a line. */
-  readonly curve?: readonly Point[];
+  readonly curve?: readonly Point[] | undefined;
   /** Marked one by one. */
-  readonly points?: readonly Point[];
+  readonly points?: readonly Point[] | undefined;
   /** Whiskers, usually of the points. */
-  readonly intervals?: readonly PointInterval[];
+  readonly intervals?: readonly PointInterval[] | undefined;
   /** Shown as a vertical stroke across the curve, such as an optimum. */
-  readonly stroke?: Point;
+  readonly stroke?: Point | undefined;
 }
 
 /** Curves over one axis. */
@@ -43,8 +43,8 @@ export interface LinePlot {
   readonly series: readonly PlottedSeries[];
   /** Horizontal lines that the curves are compared with. */
   readonly lines?: readonly ReferenceLine[];
-  readonly width?: number;
-  readonly height?: number;
+  readonly width?: number | undefined;
+  readonly height?: number | undefined;
 }
 
 const LEFT = 40;

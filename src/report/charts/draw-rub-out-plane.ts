@@ -25,7 +25,7 @@ export interface RubOutPlot {
   readonly kind: 'rub-out-plane';
   readonly points: readonly PlottedRubOut[];
   /** Largest ΔE*ab that is accepted. */
-  readonly limit?: number;
+  readonly limit?: number | undefined;
   /** Largest coordinate to be shown, shared by the panels of a group. */
   readonly reach: number;
 }

@@ -11,9 +11,9 @@ import { standaloneChart } from './standalone-chart.js';
 export interface IntervalRow {
   readonly label: string;
   readonly value: number;
-  readonly interval?: { readonly low: number; readonly high: number };
+  readonly interval?: { readonly low: number; readonly high: number } | undefined;
   /** Which mark and colour, counted from 0; the place in the list if absent. */
-  readonly style?: number;
+  readonly style?: number | undefined;
 }
 
 /** Figures of one quantity, a row each. */
@@ -22,13 +22,13 @@ export interface IntervalChart extends ChartText {
   readonly axisLabel: string;
   readonly rows: readonly IntervalRow[];
   /** Values that the rows are compared with. */
-  readonly lines?: readonly ReferenceLine[];
+  readonly lines?: readonly ReferenceLine[] | undefined;
   /** Range that is shown at least; it grows to hold everything drawn. */
-  readonly range?: readonly [low: number, high: number];
+  readonly range?: readonly [low: number, high: number] | undefined;
   /** Decimals of the figures printed beside the marks; 2 if absent. */
-  readonly decimals?: number;
+  readonly decimals?: number | undefined;
   /** 360 if absent, which fits a phone; 1 unit is 1 px at full size. */
-  readonly width?: number;
+  readonly width?: number | undefined;
 }
 
 /**

@@ -9,13 +9,13 @@ import { standaloneChart } from './standalone-chart.js';
 export interface LineSeries {
   readonly label: string;
   /** Joined by a line. */
-  readonly curve?: readonly (readonly [x: number, y: number])[];
+  readonly curve?: readonly (readonly [x: number, y: number])[] | undefined;
   /** Marked one by one. */
-  readonly points?: readonly (readonly [x: number, y: number])[];
+  readonly points?: readonly (readonly [x: number, y: number])[] | undefined;
   /** Vertical whiskers, usually of the points. */
-  readonly intervals?: readonly { readonly x: number; readonly low: number; readonly high: number }[];
+  readonly intervals?: readonly { readonly x: number; readonly low: number; readonly high: number }[] | undefined;
   /** Which mark, dash and colour, counted from 0; the place in the list if absent. */
-  readonly style?: number;
+  readonly style?: number | undefined;
 }
 
 /** Curves and points over one axis. */
@@ -27,15 +27,15 @@ export interface LineChart extends ChartText {
   /** A series without values is left out. */
   readonly series: readonly LineSeries[];
   /** Values of y that the curves are compared with. */
-  readonly lines?: readonly ReferenceLine[];
+  readonly lines?: readonly ReferenceLine[] | undefined;
   /** Range of x that is shown at least; it grows to hold everything drawn. */
-  readonly xRange?: readonly [low: number, high: number];
+  readonly xRange?: readonly [low: number, high: number] | undefined;
   /** Range of y that is shown at least; it grows to hold everything drawn, and to round ends. */
-  readonly yRange?: readonly [low: number, high: number];
+  readonly yRange?: readonly [low: number, high: number] | undefined;
   /** 360 if absent, which fits a phone; 1 unit is 1 px at full size. */
-  readonly width?: number;
+  readonly width?: number | undefined;
   /** 230 if absent, without the title above. */
-  readonly height?: number;
+  readonly height?: number | undefined;
 }
 
 /**

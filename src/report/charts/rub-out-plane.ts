@@ -11,16 +11,16 @@ export interface RubOutPoint {
   readonly da: number;
   readonly db: number;
   /** Which mark and colour, counted from 0; the place in the list if absent. */
-  readonly style?: number;
+  readonly style?: number | undefined;
 }
 
 /** Rub-out differences of one paint. */
 export interface RubOutPlane extends ChartText {
   readonly points: readonly RubOutPoint[];
   /** Largest ΔE*ab that is accepted; none is drawn if absent. */
-  readonly limit?: number;
+  readonly limit?: number | undefined;
   /** Coordinate that is shown at least, for figures to be compared; it grows to hold everything drawn. */
-  readonly reach?: number;
+  readonly reach?: number | undefined;
 }
 
 /**

@@ -7,7 +7,7 @@ import type { Table } from './table.js';
 /** A report as plain data, of which HTML, Markdown and text are renderings; it knows nothing of studies. */
 export interface ReportDocument {
   readonly title: string;
-  readonly note?: string;
+  readonly note?: string | undefined;
   /** What the whole report comes to, in one sentence. */
   readonly answer: string;
   readonly sections: readonly Section[];

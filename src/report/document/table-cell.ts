@@ -7,14 +7,14 @@ import { OUTCOME_WORDS } from '../words/words.js';
 export type TableCell =
   | TextCell
   | FigureCell
-  | { readonly kind: 'outcome'; readonly outcome: Outcome; readonly aside?: string }
+  | { readonly kind: 'outcome'; readonly outcome: Outcome; readonly aside?: string | undefined }
   | { readonly kind: 'none' };
 
 /** A text. */
 export interface TextCell {
   readonly kind: 'text';
   readonly text: string;
-  readonly aside?: string;
+  readonly aside?: string | undefined;
   /** Whether the text says nothing out of the ordinary, so that it needs no line of its own. */
   readonly ordinary?: boolean;
 }
@@ -29,8 +29,8 @@ export interface FigureCell extends Estimate {
   /** Whether a positive figure has a plus sign, as a difference has. */
   readonly signed?: boolean;
   /** How the figure stands to its limit. */
-  readonly outcome?: Outcome;
-  readonly aside?: string;
+  readonly outcome?: Outcome | undefined;
+  readonly aside?: string | undefined;
 }
 
 /** A cell without anything. */

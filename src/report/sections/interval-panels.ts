@@ -69,9 +69,9 @@ function limitLines({ criteria }: ReportContext, quantity: string): ReferenceLin
   return criteria
     .filter((group) => group.quantity === quantity)
     .flatMap(({ limit, unit }) =>
-      [{ lower: limit.lower }, { upper: limit.upper }].flatMap((bound): ReferenceLine[] => {
-        const value = bound.lower ?? bound.upper;
-        return value === undefined ? [] : [{ value, label: formatLimit(bound, unit), kind: 'limit' }];
+      (['lower', 'upper'] as const).flatMap((bound): ReferenceLine[] => {
+        const value = limit[bound];
+        return value === undefined ? [] : [{ value, label: formatLimit({ [bound]: value }, unit), kind: 'limit' }];
       }),
     );
 }

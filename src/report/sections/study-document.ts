@@ -31,9 +31,9 @@ export type ReportLength = (typeof REPORT_LENGTHS)[number];
 /** What a report is asked for. */
 export interface ReportOptions {
   /** `short`: overview, what to make next, limits, order and notes; `full`: everything. @default 'full' */
-  readonly report?: ReportLength;
+  readonly report?: ReportLength | undefined;
   /** What is printed of where the report comes from; the report looks nothing up, not even the date. */
-  readonly identity?: ReportIdentity;
+  readonly identity?: ReportIdentity | undefined;
 }
 
 /** The sections in their order, with the shortest report that holds them. A new kind of result is a file and a line here. */

@@ -13,15 +13,15 @@ export interface ComparisonRow {
   readonly paint: string;
   readonly isReference: boolean;
   /** %; absent for the reference, which is 100 by definition. */
-  readonly strength?: Estimate;
+  readonly strength?: Estimate | undefined;
   /** ΔE00 at equal strength. */
-  readonly residual?: number;
+  readonly residual?: number | undefined;
   /** ΔE*ab. */
-  readonly rubOut?: Estimate;
+  readonly rubOut?: Estimate | undefined;
   /** What the rub-out shows, in words. */
-  readonly shown?: string;
+  readonly shown?: string | undefined;
   /** Causes of the rub-out that are still in question, in words. */
-  readonly causes?: string;
+  readonly causes?: string | undefined;
   readonly outcome: Outcome;
   /** Every other figure of the cell: storage, curves, supplied. */
   readonly further: readonly Figure[];

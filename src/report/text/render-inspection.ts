@@ -15,9 +15,9 @@ import { textTable } from './text-table.js';
 /** How the text is laid out. */
 export interface RenderInspectionOptions {
   /** Whether swatches are shown as coloured blocks beside their hex codes. @default false */
-  readonly colour?: boolean;
+  readonly colour?: boolean | undefined;
   /** Readings listed before the rest is only counted. @default 40 */
-  readonly most?: number;
+  readonly most?: number | undefined;
 }
 
 /**

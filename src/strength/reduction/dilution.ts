@@ -79,7 +79,7 @@ export function factorRange({ bands, white, trial }: Dilution): { low: number; h
       endedBy = bands.nameOf(i);
     }
   }
-  return { low: SMALLEST_FACTOR, high, endedBy };
+  return { low: SMALLEST_FACTOR, high, ...(endedBy !== undefined && { endedBy }) };
 }
 
 /** A note where the matched trial's K/S would be a little below zero and counts as zero. */

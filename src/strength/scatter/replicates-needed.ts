@@ -13,13 +13,13 @@ export interface ReplicatesNeededOptions {
    *
    * @default 0.95
    */
-  readonly level?: number;
+  readonly level?: number | undefined;
   /**
    * Chance that the interval proves a difference that is there.
    *
    * @default 0.8
    */
-  readonly power?: number;
+  readonly power?: number | undefined;
 }
 
 /**
