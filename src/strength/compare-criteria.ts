@@ -1,13 +1,13 @@
-import type { Spectrum } from '../colorimetry/index.js';
 import { type ErrorCode, TintladderError, type Warning } from '../core/index.js';
 import type { Repeated } from '../evidence/index.js';
 import { STRENGTH_CRITERIA, type StrengthCriterion } from './criteria/strength-criterion.js';
 import { relativeTintingStrength } from './relative-tinting-strength.js';
 import { assertComparison, type ComparisonOptions } from './strength-options.js';
+import type { StrengthReading } from './strength-reading.js';
 import type { StrengthResult } from './strength-result.js';
 
 /** Options of {@link compareStrengthCriteria}. */
-export interface CompareCriteriaOptions extends ComparisonOptions<Spectrum> {
+export interface CompareCriteriaOptions extends ComparisonOptions<StrengthReading> {
   /**
    * Residual ΔE00 at equal strength above which trial and reference differ in shade. The default is common practice, no
    * source.
@@ -47,7 +47,7 @@ export interface CriteriaComparison {
 /**
  * The strength of a trial by every criterion, how far they lie apart, and whether that means a change of shade.
  *
- * @param reference - one spectrum, or repeated ones: `{ weighing: [a, b, c] }`
+ * @param reference - one spectrum or reading with its conditions, or repeated ones: `{ weighing: [a, b, c] }`
  * @param trial - the same of the trial, on the same grid
  * @param options - as for `relativeTintingStrength`, without the criterion
  * @returns results, unsolved criteria with their reason, spread in %, and the verdict on shade. Warning codes:
@@ -61,8 +61,8 @@ export interface CriteriaComparison {
  * @see `STRENGTH_CRITERIA` for the source of each; the verdict on shade is common practice, no source
  */
 export function compareStrengthCriteria(
-  reference: Repeated<Spectrum>,
-  trial: Repeated<Spectrum>,
+  reference: Repeated<StrengthReading>,
+  trial: Repeated<StrengthReading>,
   options: CompareCriteriaOptions,
 ): CriteriaComparison {
   assertComparison(options, ['shadeThreshold']);

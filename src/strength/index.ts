@@ -18,4 +18,5 @@ export type { StrengthRepetition } from './scatter/statement.js';
 export type { StrengthInterval } from './scatter/strength-interval.js';
 export { relativeTintingStrengthFromLab, type StrengthFromLabOptions } from './strength-from-lab.js';
 export type { ComparisonOptions } from './strength-options.js';
+export type { StrengthReading } from './strength-reading.js';
 export type { StrengthFigure, StrengthFromLabResult, StrengthPlace, StrengthResult } from './strength-result.js';

@@ -1,18 +1,20 @@
 import { createSpectrum, gridOf, type Spectrum, spectrumWarnings } from '../colorimetry/index.js';
-import { asSpectrum, assertSameGrid } from '../colorimetry/internal.js';
+import { assertSameGrid } from '../colorimetry/internal.js';
 import type { Warning } from '../core/index.js';
 import type { Repeated } from '../evidence/index.js';
 import { type ReadRepeated, readRepeated } from '../evidence/internal.js';
+import { conditionsOnSurface } from '../kubelka-munk/internal.js';
 import { assertCriterion, type StrengthCriterion } from './criteria/strength-criterion.js';
 import { type Bands, FIRST_WAVELENGTH, LAST_WAVELENGTH, spectralBands } from './reduction/bands.js';
 import { sideOf } from './reduction/side.js';
 import { compareReductions } from './strength-comparison.js';
 import { assertComparison, type ComparisonOptions } from './strength-options.js';
+import { type StrengthReading, spectrumOf } from './strength-reading.js';
 import type { StrengthResult } from './strength-result.js';
 
 /** Options of {@link relativeTintingStrength}; `criterion`, `viewing` and `surface` are always stated. */
 export interface StrengthOptions<Criterion extends StrengthCriterion = StrengthCriterion>
-  extends ComparisonOptions<Spectrum> {
+  extends ComparisonOptions<StrengthReading> {
   readonly criterion: Criterion;
 }
 
@@ -34,16 +36,21 @@ export interface StrengthOptions<Criterion extends StrengthCriterion = StrengthC
  * `finding` is `undecided` without an interval and where the design carries no claim above this film, unless `claim: 'film'` asks
  * for that; it is `equal-within-margin` only if a margin is stated and holds the interval.
  *
- * @param reference - one spectrum, or repeated ones
+ * Readings that carry their conditions, such as measurements from a file, are compared by them over all sides: specular mode or geometry
+ * stated and different, from each other or from `surface`, are a fault; another instrument, session or band-pass correction is a warning, as is
+ * once a condition that only some state. A bare spectrum states nothing.
+ *
+ * @param reference - one spectrum, or a reading that holds one, or repeated ones
  * @param trial - the same of the trial, on the same grid
  * @param options - criterion, viewing, surface, and what is known of white, amounts and scatter
  * @returns strength in % with its method, claim and statement, residual difference, interval and warnings. Warning codes: `white-darker`,
  * `negative-absorption`, `absorption-maximum-at-end`, `absorption-saturated`, `absorption-weak`, `near-neutral`,
- * `several-solutions`, `specular-modes-differ`, `range-cut-short`, `no-interval`, `replicates-identical`, `scatter-borrowed`, and those of `spectrumWarnings`
+ * `several-solutions`, `specular-modes-differ`, `range-cut-short`, `no-interval`, `replicates-identical`, `scatter-borrowed`,
+ * `condition-not-stated`, `instruments-differ`, `sessions-differ`, `band-passes-differ`, and those of `spectrumWarnings`
  * @throws TintladderError `no-absorption` where a colorant adds none to its white, naming the wavelength; `no-solution` if
  * no amount of the trial equals the reference; `zero-reflectance`, `no-internal-reflectance` or
  * `reflectance-out-of-range` naming reading and wavelength; `repetition-unstated` for a bare list; `level-misplaced`, `grid-mismatch`, `grid-invalid`, `empty`,
- * `invalid-option`,
+ * `conditions-mismatch` naming reading and condition; `kinds-mixed` for a reading without a spectrum; `invalid-option`,
  * `unknown-illuminant`, `unknown-observer`, `illuminant-range`
  * @example
  * const tint = (...values) => createSpectrum({ start: 400, step: 20, values, scale: 'percent' });
@@ -58,13 +65,13 @@ export interface StrengthOptions<Criterion extends StrengthCriterion = StrengthC
  * @see `STRENGTH_CRITERIA` for the source of each criterion; ASTM D387 and D4838; Kubelka & Munk (1931)
  */
 export function relativeTintingStrength<Criterion extends StrengthCriterion>(
-  reference: Repeated<Spectrum>,
-  trial: Repeated<Spectrum>,
+  reference: Repeated<StrengthReading>,
+  trial: Repeated<StrengthReading>,
   options: StrengthOptions<Criterion>,
 ): StrengthResult<Criterion>;
 export function relativeTintingStrength(
-  reference: Repeated<Spectrum>,
-  trial: Repeated<Spectrum>,
+  reference: Repeated<StrengthReading>,
+  trial: Repeated<StrengthReading>,
   options: StrengthOptions,
 ): StrengthResult {
   assertComparison(options, ['criterion']);
@@ -75,12 +82,12 @@ export function relativeTintingStrength(
     trial: readRepeated(trial, 'trial'),
     white: white === undefined ? undefined : readRepeated(white, 'white'),
   };
-  const firstOf = ({ readings }: ReadRepeated<Spectrum>) => asSpectrum(readings[0].reading, readings[0].path);
+  const firstOf = ({ readings }: ReadRepeated<StrengthReading>) => spectrumOf(readings[0]);
   const first = firstOf(given.reference);
-  const sideFrom = (name: string, read: ReadRepeated<Spectrum>) =>
-    sideOf(name, read, ({ reading, path }) => {
-      const spectrum = asSpectrum(reading, path);
-      assertSameGrid(first, spectrum, path);
+  const sideFrom = (name: string, read: ReadRepeated<StrengthReading>) =>
+    sideOf(name, read, (placed) => {
+      const spectrum = spectrumOf(placed);
+      assertSameGrid(first, spectrum, placed.path);
       return spectrum.values;
     });
   const sides = {
@@ -88,6 +95,8 @@ export function relativeTintingStrength(
     trial: sideFrom('trial', given.trial),
     white: given.white && sideFrom('white', given.white),
   };
+  const readings = [given.reference, given.trial, given.white].flatMap((side) => side?.readings ?? []);
+  const conditions = conditionsOnSurface(readings, options.surface);
   const grid = gridOf(first);
   const bands = spectralBands(viewing, grid);
   const { figure, matched, choice } = compareReductions(sides, bands, criterion, options);
@@ -101,6 +110,7 @@ export function relativeTintingStrength(
     grid,
     warnings: [
       ...figure.warnings,
+      ...conditions.warnings,
       ...noteShortRange(criterion, bands),
       ...noteSpectrum('reference', first),
       ...noteSpectrum('trial', firstOf(given.trial)),

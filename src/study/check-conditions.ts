@@ -1,5 +1,6 @@
-import { commonConditions, type NamedConditions } from '../colorimetry/internal.js';
+import { commonConditions } from '../colorimetry/internal.js';
 import type { Warning } from '../core/index.js';
+import { assertOnSurface } from '../kubelka-munk/internal.js';
 import { type AssignedReading, placeText } from './assigned-reading.js';
 import type { Study } from './study.js';
 
@@ -29,22 +30,7 @@ export function checkConditions(study: Study, readings: readonly AssignedReading
       path: `${warning.path} in ${id}`,
     })),
   );
-  compareWithSurface(study, named);
+  assertOnSurface(named, study.surface, 'the surface of the study');
   const stated = readings.some(({ reading }) => reading.conditions.specular !== undefined);
   return { specularFrom: stated ? 'files' : study.surface === 'none' ? 'nowhere' : 'study', warnings };
-}
-
-/**
- * A surface is corrected for the mode and geometry that the study states, so no file may state another; what files leave open is the study's to
- * state. A surface without geometry is corrected as for `d:8°`.
- */
-function compareWithSurface({ surface }: Study, named: readonly NamedConditions[]): void {
-  if (surface === 'none') return;
-  const { specular, geometry = 'd:8°' } = surface;
-  const stated = (key: 'specular' | 'geometry') =>
-    named.flatMap(({ name, conditions: { [key]: value } }) =>
-      value === undefined ? [] : [{ name, conditions: { [key]: value } }],
-    );
-  const own = { name: 'the surface of the study', conditions: { specular, geometry } };
-  commonConditions([own, ...stated('specular'), ...stated('geometry')]);
 }

@@ -290,7 +290,7 @@ describe('bad input', () => {
     ],
     [
       'conditions-mismatch',
-      'options.surface.conditions.specular',
+      'unrubbed.conditions.specular',
       () =>
         assessRubOut(reading('a', { specular: 'included' }), reading('b', {}), {
           viewing,
@@ -317,6 +317,8 @@ describe('bad input', () => {
     expect(codes(assessRubOut(as({ instrument: 'A' }), as({ instrument: 'B' }), bare))).toContain('instruments-differ');
     expect(codes(assessRubOut(as({ specular: 'included' }), as({}), bare))).toContain('condition-not-stated');
     expect(codes(assessRubOut(as({}), as({}), bare))).not.toContain('condition-not-stated');
+    const full = as({ specular: SURFACE.specular, geometry: 'd:8°', instrument: 'A' });
+    expect(codes(assessRubOut(full, full, { viewing, surface: SURFACE }))).not.toContain('condition-not-stated');
   });
 
   test('readings with their conditions are taken where these agree, XYZ among them', () => {

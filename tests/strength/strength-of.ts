@@ -1,11 +1,11 @@
-import { createSpectrum, D65_10, type Spectrum } from '../../src/colorimetry/index.js';
+import { createSpectrum, D65_10 } from '../../src/colorimetry/index.js';
 import type { Repeated } from '../../src/evidence/index.js';
-import { relativeTintingStrength, type StrengthOptions } from '../../src/strength/index.js';
+import { relativeTintingStrength, type StrengthOptions, type StrengthReading } from '../../src/strength/index.js';
 
 /** Strength by the absorption maximum under D65/10° without surface correction, unless told otherwise. */
 export const strengthOf = (
-  reference: Repeated<Spectrum>,
-  trial: Repeated<Spectrum>,
+  reference: Repeated<StrengthReading>,
+  trial: Repeated<StrengthReading>,
   options: Partial<StrengthOptions> = {},
 ) =>
   relativeTintingStrength(reference, trial, {
