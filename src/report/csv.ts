@@ -1,4 +1,5 @@
 import type { StudyResult } from '../study/index.js';
+import { assertStudyResult } from './subject/assert-study-result.js';
 import { comparisonRows } from './subject/comparison-row.js';
 
 /** A cell of the table: text, a number, or nothing. */
@@ -12,6 +13,7 @@ type CsvValue = string | number | undefined;
  *
  * @param result - as `evaluateStudy` gives it
  * @returns comma-separated values with CRLF line ends
+ * @throws TintladderError `wrong-type` for what is no result of a study
  * @example
  * const values = Array.from({ length: 31 }, (_, i) => 0.2 + 0.01 * i);
  * const spectrum = createSpectrum({ start: 400, step: 10, values, scale: 'fraction' });
@@ -32,6 +34,7 @@ type CsvValue = string | number | undefined;
  * @see RFC 4180
  */
 export function toCsv(result: StudyResult): string {
+  assertStudyResult(result);
   const rows = comparisonRows(result);
   const further = uniqueFigures(rows.flatMap((row) => row.further));
   const header = [

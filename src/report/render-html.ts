@@ -1,6 +1,7 @@
+import { assertOptions } from '../core/internal.js';
 import type { StudyResult } from '../study/index.js';
 import { htmlPage } from './html/html-page.js';
-import { type ReportOptions, studyDocument } from './sections/study-document.js';
+import { REPORT_OPTIONS, type ReportOptions, studyDocument } from './sections/study-document.js';
 
 /**
  * The comparison as one HTML file to be handed over: the answer first, then the tables, figures, method, notes and cautions.
@@ -11,6 +12,7 @@ import { type ReportOptions, studyDocument } from './sections/study-document.js'
  * @param result - as `evaluateStudy` gives it
  * @param options - how much the report holds, and what it prints of where it comes from
  * @returns a complete HTML document
+ * @throws TintladderError `wrong-type` for what is no result of a study; `invalid-option`
  * @example
  * const values = Array.from({ length: 31 }, (_, i) => 0.2 + 0.01 * i);
  * const spectrum = createSpectrum({ start: 400, step: 10, values, scale: 'fraction' });
@@ -30,5 +32,6 @@ import { type ReportOptions, studyDocument } from './sections/study-document.js'
  * renderHtml(result).startsWith('<!DOCTYPE html>') // true
  */
 export function renderHtml(result: StudyResult, options: ReportOptions = {}): string {
+  assertOptions(options, REPORT_OPTIONS);
   return htmlPage(studyDocument(result, options));
 }

@@ -1,6 +1,7 @@
+import { assertOptions } from '../core/internal.js';
 import type { StudyResult } from '../study/index.js';
 import { markdownText } from './markdown/markdown-text.js';
-import { type ReportOptions, studyDocument } from './sections/study-document.js';
+import { REPORT_OPTIONS, type ReportOptions, studyDocument } from './sections/study-document.js';
 
 /**
  * The comparison as Markdown with tables, for a notebook, a wiki or a merge request: the answer first, then comparison,
@@ -9,6 +10,7 @@ import { type ReportOptions, studyDocument } from './sections/study-document.js'
  * @param result - as `evaluateStudy` gives it
  * @param options - how much the report holds, and what it prints of where it comes from
  * @returns Markdown (CommonMark with the usual pipe tables)
+ * @throws TintladderError `wrong-type` for what is no result of a study; `invalid-option`
  * @example
  * const values = Array.from({ length: 31 }, (_, i) => 0.2 + 0.01 * i);
  * const spectrum = createSpectrum({ start: 400, step: 10, values, scale: 'fraction' });
@@ -28,5 +30,6 @@ import { type ReportOptions, studyDocument } from './sections/study-document.js'
  * renderMarkdown(result).split('\n')[0] // '# An invented tint'
  */
 export function renderMarkdown(result: StudyResult, options: ReportOptions = {}): string {
+  assertOptions(options, REPORT_OPTIONS);
   return markdownText(studyDocument(result, options));
 }

@@ -1,5 +1,6 @@
+import { assertFlag, assertOptions, assertPositive } from '../core/internal.js';
 import type { StudyResult } from '../study/index.js';
-import { type ReportOptions, studyDocument } from './sections/study-document.js';
+import { REPORT_OPTIONS, type ReportOptions, studyDocument } from './sections/study-document.js';
 import { textPage } from './text/text-page.js';
 
 /** How the text is laid out. */
@@ -20,6 +21,7 @@ export interface RenderTextOptions extends ReportOptions {
  * @param result - as `evaluateStudy` gives it
  * @param options - width and colour
  * @returns lines that end with a line feed
+ * @throws TintladderError `wrong-type` for what is no result of a study; `invalid-option`
  * @example
  * const values = Array.from({ length: 31 }, (_, i) => 0.2 + 0.01 * i);
  * const spectrum = createSpectrum({ start: 400, step: 10, values, scale: 'fraction' });
@@ -38,9 +40,10 @@ export interface RenderTextOptions extends ReportOptions {
  * const result = await evaluateStudy(study, [{ name: 'tint', spectrum, conditions: {}, fields: {} }]);
  * renderText(result, { width: 80 }).split('\n')[0] // 'An invented tint'
  */
-export function renderText(
-  result: StudyResult,
-  { width = 100, colour = false, report = 'short', identity }: RenderTextOptions = {},
-): string {
+export function renderText(result: StudyResult, options: RenderTextOptions = {}): string {
+  assertOptions(options, [...REPORT_OPTIONS, 'width', 'colour']);
+  const { width = 100, colour = false, report = 'short', identity } = options;
+  assertPositive({ width });
+  assertFlag(colour, 'options.colour');
   return textPage(studyDocument(result, { report, identity }), { width, colour });
 }

@@ -1,7 +1,15 @@
 import { TintladderError } from '../../core/index.js';
-import { formatFixed } from '../../core/internal.js';
+import { assertString, formatFixed } from '../../core/internal.js';
 import type { ChartText } from './chart-image.js';
-import { assertDrawable, assertInterval, assertRange, assertSize, assertSome, assertStyle } from './check-chart.js';
+import {
+  assertChart,
+  assertDrawable,
+  assertInterval,
+  assertLabelled,
+  assertLines,
+  assertRange,
+  assertSize,
+} from './check-chart.js';
 import { drawIntervalChart } from './draw-interval-chart.js';
 import { rangeOf } from './range.js';
 import type { ReferenceLine } from './reference-line.js';
@@ -41,7 +49,8 @@ export interface IntervalChart extends ChartText {
  * @param chart - what is drawn; `id` has no spaces and occurs once in the page
  * @returns one `<svg>` element, which is well-formed XML
  * @throws TintladderError `empty` without rows; `not-finite` or `out-of-range` if a number can't be drawn; `invalid-interval` if
- * the ends of an interval are out of order; `invalid-option` if `id`, `style` or `decimals` is not usable
+ * the ends of an interval are out of order; `invalid-option` if `id`, `style` or `decimals` is not usable, or for a
+ * part that the chart has not; `wrong-type`
  * @example
  * const svg = intervalChart({
  *   id: 'strength',
@@ -55,19 +64,18 @@ export interface IntervalChart extends ChartText {
  * svg.startsWith('<svg ') && svg.includes('>104.2</text>') // true
  */
 export function intervalChart(chart: IntervalChart): string {
+  assertChart(chart, 'chart', ['axisLabel', 'rows', 'lines', 'range', 'decimals', 'width']);
   const { axisLabel, rows, lines = [], range, decimals = 2, width } = chart;
-  assertSome('rows', rows, 'row');
+  assertString(axisLabel, 'axisLabel');
+  assertLabelled('rows', rows);
   assertRange('range', range);
   assertSize('width', width);
   assertDecimals(decimals);
-  rows.forEach(({ value, interval, style }, i) => {
+  rows.forEach(({ value, interval }, i) => {
     assertDrawable(`rows[${i}].value`, value);
-    if (interval) assertInterval(`rows[${i}].interval`, interval);
-    assertStyle(`rows[${i}].style`, style);
+    if (interval !== undefined) assertInterval(`rows[${i}].interval`, interval);
   });
-  lines.forEach(({ value }, i) => {
-    assertDrawable(`lines[${i}].value`, value);
-  });
+  assertLines(lines);
   const shown = rows.flatMap(({ value, interval }) => [value, interval?.low ?? value, interval?.high ?? value]);
   const drawing = drawIntervalChart({
     kind: 'intervals',

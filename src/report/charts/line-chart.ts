@@ -1,5 +1,15 @@
+import { TintladderError } from '../../core/index.js';
+import { assertArray, assertString } from '../../core/internal.js';
 import type { ChartText } from './chart-image.js';
-import { assertDrawable, assertInterval, assertRange, assertSize, assertSome, assertStyle } from './check-chart.js';
+import {
+  assertChart,
+  assertDrawable,
+  assertInterval,
+  assertLabelled,
+  assertLines,
+  assertRange,
+  assertSize,
+} from './check-chart.js';
 import { drawLineChart, type Point, type PointInterval } from './draw-line-chart.js';
 import { rangeOf } from './range.js';
 import type { ReferenceLine } from './reference-line.js';
@@ -47,7 +57,8 @@ export interface LineChart extends ChartText {
  * @param chart - what is drawn; `id` has no spaces and occurs once in the page
  * @returns one `<svg>` element, which is well-formed XML
  * @throws TintladderError `empty` without a value to draw; `not-finite` or `out-of-range` if a number can't be drawn;
- * `invalid-interval` if the ends of an interval are out of order; `invalid-option` if `id` or `style` is not usable
+ * `invalid-interval` if the ends of an interval are out of order; `invalid-option` if `id` or `style` is not usable, or for a part that the chart
+ * has not; `wrong-type`
  * @example
  * const parts = [0.25, 0.5, 1, 2];
  * const svg = lineChart({
@@ -66,17 +77,21 @@ export interface LineChart extends ChartText {
  * svg.startsWith('<svg ') && svg.includes('>measured</text>') // true
  */
 export function lineChart(chart: LineChart): string {
+  assertChart(chart, 'chart', ['xLabel', 'yLabel', 'series', 'lines', 'xRange', 'yRange', 'width', 'height']);
   const { xLabel, yLabel, series, lines = [], xRange, yRange, width, height } = chart;
+  assertString(xLabel, 'xLabel');
+  assertString(yLabel, 'yLabel');
   assertRange('xRange', xRange);
   assertRange('yRange', yRange);
   assertSize('width', width);
   assertSize('height', height, 120);
+  assertLabelled('series', series);
   series.forEach(assertSeries);
-  lines.forEach(({ value }, i) => {
-    assertDrawable(`lines[${i}].value`, value);
-  });
+  assertLines(lines);
   const drawn = series.flatMap(pointsOf);
-  assertSome('series', drawn, 'value');
+  if (drawn.length === 0) {
+    throw new TintladderError('empty', { path: 'series', received: series, expected: 'at least one value' });
+  }
   const drawing = drawLineChart({
     kind: 'lines',
     xLabel,
@@ -91,21 +106,24 @@ export function lineChart(chart: LineChart): string {
   return standaloneChart(chart, drawing);
 }
 
-function assertSeries({ curve = [], points = [], intervals = [], style }: LineSeries, index: number): void {
+function assertSeries({ curve = [], points = [], intervals = [] }: LineSeries, index: number): void {
   const path = `series[${index}]`;
-  assertStyle(`${path}.style`, style);
   for (const [name, list] of [
     ['curve', curve],
     ['points', points],
   ] as const) {
-    list.forEach(([x, y], i) => {
+    assertArray(list, `${path}.${name}`);
+    list.forEach((point, i) => {
+      assertArray(point, `${path}.${name}[${i}]`, 'a point as [x, y]');
+      const [x, y] = point;
       assertDrawable(`${path}.${name}[${i}][0]`, x);
       assertDrawable(`${path}.${name}[${i}][1]`, y);
     });
   }
+  assertArray(intervals, `${path}.intervals`);
   intervals.forEach((interval, i) => {
-    assertDrawable(`${path}.intervals[${i}].x`, interval.x);
     assertInterval(`${path}.intervals[${i}]`, interval);
+    assertDrawable(`${path}.intervals[${i}].x`, interval.x);
   });
 }
 

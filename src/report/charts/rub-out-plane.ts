@@ -1,6 +1,6 @@
 import { TintladderError } from '../../core/index.js';
 import type { ChartText } from './chart-image.js';
-import { assertDrawable, assertSome, assertStyle } from './check-chart.js';
+import { assertChart, assertDrawable, assertLabelled } from './check-chart.js';
 import { drawRubOutPlane, rubOutReach } from './draw-rub-out-plane.js';
 import { standaloneChart } from './standalone-chart.js';
 
@@ -33,7 +33,8 @@ export interface RubOutPlane extends ChartText {
  * @param plane - what is drawn; `id` has no spaces and occurs once in the page
  * @returns one `<svg>` element, which is well-formed XML
  * @throws TintladderError `empty` without points; `not-finite` or `out-of-range` if a number can't be drawn; `invalid-limit` if
- * the limit is not positive; `invalid-option` if `id` or `style` is not usable
+ * the limit is not positive; `invalid-option` if `id` or `style` is not usable, or for a part that the plane has
+ * not; `wrong-type`
  * @see ISO/CIE 11664-4 for the coordinates and ΔE*ab
  * @example
  * const svg = rubOutPlane({
@@ -46,11 +47,11 @@ export interface RubOutPlane extends ChartText {
  * svg.startsWith('<svg ') && svg.includes('<circle class="limit"') // true
  */
 export function rubOutPlane(plane: RubOutPlane): string {
+  assertChart(plane, 'plane', ['points', 'limit', 'reach']);
   const { points, limit, reach = 0 } = plane;
-  assertSome('points', points, 'point');
-  points.forEach(({ dL, da, db, style }, i) => {
+  assertLabelled('points', points);
+  points.forEach(({ dL, da, db }, i) => {
     for (const [name, value] of Object.entries({ dL, da, db })) assertDrawable(`points[${i}].${name}`, value);
-    assertStyle(`points[${i}].style`, style);
   });
   if (limit !== undefined) {
     assertDrawable('limit', limit);

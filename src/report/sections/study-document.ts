@@ -1,7 +1,9 @@
+import { assertOneOf } from '../../core/internal.js';
 import type { StudyResult } from '../../study/index.js';
 import type { ReportDocument } from '../document/report-document.js';
+import { assertStudyResult } from '../subject/assert-study-result.js';
 import { reportContext } from '../subject/report-context.js';
-import type { ReportIdentity } from '../subject/report-identity.js';
+import { assertIdentity, type ReportIdentity } from '../subject/report-identity.js';
 import { answerSection } from './answer.js';
 import { cautionsSection } from './cautions.js';
 import { claimsSection } from './claims.js';
@@ -36,6 +38,9 @@ export interface ReportOptions {
   readonly identity?: ReportIdentity | undefined;
 }
 
+/** The names of {@link ReportOptions}. */
+export const REPORT_OPTIONS = ['report', 'identity'] as const;
+
 /** The sections in their order, with the shortest report that holds them. A new kind of result is a file and a line here. */
 const SECTIONS: readonly (readonly [SectionBuilder, ReportLength])[] = [
   [overviewSection, 'short'],
@@ -58,8 +63,15 @@ const SECTIONS: readonly (readonly [SectionBuilder, ReportLength])[] = [
   [identitySection, 'short'],
 ];
 
-/** The report on a comparison as a document, which every form of the report renders. */
+/**
+ * The report on a comparison as a document, which every form of the report renders.
+ *
+ * @throws TintladderError `wrong-type`, `invalid-option`
+ */
 export function studyDocument(result: StudyResult, { report = 'full', identity }: ReportOptions = {}): ReportDocument {
+  assertStudyResult(result);
+  assertOneOf(report, REPORT_LENGTHS, 'options.report');
+  if (identity !== undefined) assertIdentity(identity, 'options.identity');
   const context = reportContext(result, identity);
   const chosen = SECTIONS.filter(([, shortest]) => report === 'full' || shortest === 'short');
   return {

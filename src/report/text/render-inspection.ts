@@ -6,8 +6,11 @@ import {
   srgbSwatch,
   whitePoint,
 } from '../../colorimetry/index.js';
-import { formatCount, formatFixed } from '../../core/internal.js';
+import { TintladderError } from '../../core/index.js';
+import { assertFlag, assertOptions, formatCount, formatFixed } from '../../core/internal.js';
 import type { Measurement, MeasurementFile } from '../../exchange/index.js';
+import { asMeasurement } from '../../exchange/internal.js';
+import { assertMeasurementFile } from './assert-measurement-file.js';
 import { plainText } from './plain-text.js';
 import { textStyle } from './text-style.js';
 import { textTable } from './text-table.js';
@@ -29,14 +32,20 @@ export interface RenderInspectionOptions {
  * @param file - as `readMeasurements` gives it
  * @param options - colour and length
  * @returns lines that end with a line feed
+ * @throws TintladderError `wrong-type` for what is no measurement file; `invalid-option`
  * @example renderInspection(readMeasurements('name,400,410\nA,50,60\n')).split('\n')[0] // 'delimited-text, 1 reading'
  */
-export function renderInspection(
-  { format, tables, measurements, warnings }: MeasurementFile,
-  { colour = false, most = 40 }: RenderInspectionOptions = {},
-): string {
+export function renderInspection(file: MeasurementFile, options: RenderInspectionOptions = {}): string {
+  assertMeasurementFile(file);
+  assertOptions(options, ['colour', 'most']);
+  const { format, tables, measurements, warnings } = file;
+  const { colour = false, most = 40 } = options;
+  assertFlag(colour, 'options.colour');
+  if (typeof most !== 'number' || !(most >= 0)) {
+    throw new TintladderError('invalid-option', { path: 'options.most', received: most, expected: 'a number from 0' });
+  }
   const style = textStyle(colour);
-  const shown = measurements.slice(0, most);
+  const shown = measurements.slice(0, most).map((one, i) => asMeasurement(one, `file.measurements[${i}]`));
   const rows = shown.map((measurement) => [
     plainText(measurement.name),
     String(measurement.line ?? ''),
