@@ -1,6 +1,8 @@
 import { TintladderError, type Warning } from '../core/index.js';
+import { assertNonEmptyArray } from '../core/internal.js';
 import { worstOutcome } from '../decision/index.js';
 import type { Measurement } from '../exchange/index.js';
+import { asMeasurement } from '../exchange/internal.js';
 import { assignReadings } from './assign-readings.js';
 import { bestPackages } from './best-packages.js';
 import { checkConditions } from './check-conditions.js';
@@ -8,6 +10,7 @@ import { evaluateCell } from './evaluate-cell.js';
 import { evaluateSeries, withSeriesFigures } from './evaluate-series.js';
 import { gatherEvidence, type JudgedReadings } from './gather-evidence.js';
 import { methodStatements } from './method-statements.js';
+import { parseStudy } from './parse-study.js';
 import { quantityName } from './quantities.js';
 import { type Contender, rankPackages } from './rank-packages.js';
 import { groupReadings, type ReadingGroups, tintsOf, whitesOf } from './reading-groups.js';
@@ -28,10 +31,14 @@ import { summarisePackages } from './summarise-packages.js';
  * @param measurements - readings of all its exports, in any order
  * @returns plain data, ready for JSON and for the report
  * @throws TintladderError `unknown-sample`, `reading-claimed-twice`, `reading-repeated`, `no-reference`, `quantity-not-measured`, `kinds-mixed`, `conditions-mismatch`,
- * and what strength and rub-out throw for readings that can't be compared
+ * what `parseStudy` throws for a study that it did not give, `wrong-type` and `not-finite` for what is no measurement, and what strength and rub-out
+ * throw for readings that can't be compared
  */
 export async function evaluateStudy(study: Study, measurements: readonly Measurement[]): Promise<StudyResult> {
-  const { readings, unused, warnings } = assignReadings(study, measurements);
+  parseStudy(study);
+  assertNonEmptyArray(measurements, 'measurements');
+  const given = measurements.map((measurement, i) => asMeasurement(measurement, `measurements[${i}]`));
+  const { readings, unused, warnings } = assignReadings(study, given);
   const conditions = checkConditions(study, readings);
   const groups = groupReadings(readings);
   assertReferenceRead(study, groups);

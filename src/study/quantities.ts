@@ -1,3 +1,4 @@
+import { assertString } from '../core/internal.js';
 import { SERIES_KINDS, type SeriesField } from './series-kinds.js';
 
 /** What is computed without a series, with its unit and its name in a sentence. */
@@ -52,9 +53,11 @@ export function unitOf(quantity: string): string | undefined {
  *
  * @param quantity - computed or supplied
  * @returns its name
+ * @throws TintladderError `wrong-type` for what is no text
  * @example quantityName('rub-out') // 'rub-out difference'
  * @example quantityName('viscosity') // 'viscosity'
  */
 export function quantityName(quantity: string): string {
+  assertString(quantity, 'quantity');
   return isComputed(quantity) ? COMPUTED_QUANTITIES[quantity].name : quantity;
 }
