@@ -1,8 +1,10 @@
 import { TintladderError, type Warning } from '../core/index.js';
+import { BLOCKS, LEVELS } from '../evidence/index.js';
 import type { Measurement } from '../exchange/index.js';
 import { type AssignedReading, placeText } from './assigned-reading.js';
 import { noteEqualReadings } from './equal-readings.js';
 import { compilePattern } from './sample-pattern.js';
+import { SERIES_FIELDS } from './series-kinds.js';
 import type { ReadingPlace, ReadingRule, Study } from './study.js';
 
 /** Every reading that a rule claims, and the names of those that none does. */
@@ -26,6 +28,7 @@ interface Claim {
  */
 export function assignReadings(study: Study, measurements: readonly Measurement[]): Assignment {
   const claims = measurements.map((): Claim[] => []);
+  const names = new Set(measurements.map(({ name }) => name));
   study.readings.forEach((rule, r) => {
     const read = readerOf(rule, study);
     let fits = 0;
@@ -39,7 +42,7 @@ export function assignReadings(study: Study, measurements: readonly Measurement[
     });
     if (fits === 0) throw unknownSample(`readings[${r}]`, rule.pattern ?? rule.names, measurements);
     for (const name of rule.names ?? []) {
-      if (measurements.some((measurement) => measurement.name === name)) continue;
+      if (names.has(name)) continue;
       throw unknownSample(`readings[${r}].names`, name, measurements);
     }
   });
@@ -57,7 +60,10 @@ export function assignReadings(study: Study, measurements: readonly Measurement[
 function readerOf(rule: ReadingRule, study: Study): (name: string) => ReadingPlace | undefined {
   const { names, pattern, repeated: _, ...rest } = rule;
   const fixed = stated(rest);
-  if (pattern === undefined) return (name) => (names?.includes(name) ? fixed : undefined);
+  if (pattern === undefined) {
+    const listed = new Set(names);
+    return (name) => (listed.has(name) ? fixed : undefined);
+  }
   const match = compilePattern(pattern, study);
   return (name) => {
     const found = match(name);
@@ -81,12 +87,14 @@ function refuseDoubleClaims(measurements: readonly Measurement[], claims: readon
   });
 }
 
+/** What two readings of one place share. */
+const PLACE_FIELDS = ['role', 'package', 'paint', 'area', 'storage', ...SERIES_FIELDS, ...LEVELS, ...BLOCKS] as const;
+
 /** Several readings in one place have to say what was made anew between them. */
 function refuseUntold(placed: readonly { readonly rule: number; readonly reading: AssignedReading }[]): void {
   const taken = new Map<string, AssignedReading>();
   for (const { rule, reading } of placed) {
-    const { reading: _, ...place } = reading;
-    const key = JSON.stringify(Object.entries(place).sort(([a], [b]) => (a < b ? -1 : 1)));
+    const key = JSON.stringify(PLACE_FIELDS.map((field) => reading[field]));
     const other = taken.get(key);
     if (!other) {
       taken.set(key, reading);

@@ -91,10 +91,9 @@ interface PreparedPaint {
 }
 
 function preparePaint<Colour>(paint: PaintReadings, basis: StrengthBasis<Colour>): PreparedPaint {
-  const { colourOf, mean, strength } = basis;
-  const coloursOf = (nest: Repeated<Measurement>): Repeated<Colour> => mapRepeated(nest, colourOf);
-  const meanWhite = paint.white && meanOfUnits(coloursOf(paint.white), mean);
-  const means = new Map([...paint.sides].map(([id, nest]) => [id, meanOfUnits(coloursOf(nest), mean)]));
+  const { colourOf, percents: percentsAgainst } = basis;
+  const meanWhite = paint.white && meanOfUnits(paint.white, basis);
+  const means = new Map([...paint.sides].map(([id, nest]) => [id, meanOfUnits(nest, basis)]));
   const reference = means.get(paint.reference);
   const percents = new Map<string, number>();
   const logs = new Map<string, Repeated<number>>();
@@ -103,8 +102,9 @@ function preparePaint<Colour>(paint: PaintReadings, basis: StrengthBasis<Colour>
     const own = means.get(id);
     if (reference === undefined || own === undefined) continue;
     try {
-      const side = mapRepeated(nest, (one) => Math.log(strength(reference, colourOf(one), meanWhite).percent / 100));
-      percents.set(id, id === paint.reference ? 100 : strength(reference, own, meanWhite).percent);
+      const percentOf = percentsAgainst(reference, meanWhite);
+      const side = mapRepeated(nest, (one) => Math.log(percentOf(colourOf(one)) / 100));
+      percents.set(id, id === paint.reference ? 100 : percentOf(own));
       logs.set(id, side);
     } catch (error) {
       if (!(error instanceof TintladderError)) throw error;
@@ -115,14 +115,16 @@ function preparePaint<Colour>(paint: PaintReadings, basis: StrengthBasis<Colour>
   const trials = [...logs.keys()].filter((id) => id !== paint.reference);
   const shared =
     paint.white &&
-    mapRepeated(paint.white, (one) =>
-      Object.fromEntries(
+    mapRepeated(paint.white, (one) => {
+      if (reference === undefined || trials.length === 0) return {};
+      const percentOf = percentsAgainst(reference, colourOf(one));
+      return Object.fromEntries(
         trials.flatMap((id) => {
           const own = means.get(id);
-          return own && reference ? [[id, Math.log(strength(reference, own, colourOf(one)).percent / 100)]] : [];
+          return own ? [[id, Math.log(percentOf(own) / 100)]] : [];
         }),
-      ),
-    );
+      );
+    });
   const sides = Object.fromEntries(logs.size > 0 ? logs : [[paint.reference, 0]]);
   const group = { name: paint.paint, sides, reference: paint.reference, ...(shared && { white: shared }) };
   return { paint, group, percents, warnings };

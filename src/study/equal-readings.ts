@@ -11,12 +11,14 @@ import { type AssignedReading, placeText } from './assigned-reading.js';
  * @throws TintladderError `reading-repeated` with the lines of both
  */
 export function noteEqualReadings(readings: readonly AssignedReading[]): Warning[] {
-  const first = new Map<string, Measurement>();
+  const first = new Map<string | number, Measurement[]>();
   return readings.flatMap(({ reading }): Warning[] => {
-    const key = valuesOf(reading);
-    const other = first.get(key);
+    const key = checksumOf(reading);
+    const alike = first.get(key);
+    const other = alike?.find((one) => areEqual(one, reading));
     if (!other) {
-      first.set(key, reading);
+      if (alike) alike.push(reading);
+      else first.set(key, [reading]);
       return [];
     }
     if (other.name === reading.name) {
@@ -32,8 +34,18 @@ export function noteEqualReadings(readings: readonly AssignedReading[]): Warning
   });
 }
 
-function valuesOf({ spectrum, lab, xyz }: Measurement): string {
-  return spectrum
-    ? `${spectrum.start} ${spectrum.step} ${Array.from(spectrum.values).join(' ')}`
-    : JSON.stringify([lab, xyz]);
+/** The same for equal readings, and hardly ever for others: texts of all values would take most of the time. */
+function checksumOf({ spectrum, lab, xyz }: Measurement): string | number {
+  return spectrum ? spectrum.values.reduce((sum, value, i) => sum + (i + 1) * value, 0) : JSON.stringify([lab, xyz]);
+}
+
+function areEqual({ spectrum: one, lab, xyz }: Measurement, { spectrum: other, ...reading }: Measurement): boolean {
+  if (!one || !other)
+    return !one && !other && JSON.stringify([lab, xyz]) === JSON.stringify([reading.lab, reading.xyz]);
+  return (
+    one.start === other.start &&
+    one.step === other.step &&
+    one.values.length === other.values.length &&
+    one.values.every((value, i) => value === other.values[i])
+  );
 }

@@ -1,13 +1,13 @@
 import { labFromSpectrum, type Spectrum } from '../colorimetry/index.js';
 import type { Interval } from '../decision/index.js';
-import { type LevelScatter, mapRepeated, type Repeated } from '../evidence/index.js';
+import type { LevelScatter, Repeated } from '../evidence/index.js';
 import type { Measurement } from '../exchange/index.js';
 import { assessRubOut, type RubOutResult } from '../rubout/index.js';
 import { compareStrengthCriteria, type StrengthResult } from '../strength/index.js';
 import { cellFigures, suppliedFigures } from './cell-figures.js';
 import { judgeFigures, outcomeOf } from './judge-figures.js';
 import { meanOfUnits, readingsOf, topUnitsOf } from './nest-assigned.js';
-import { residualInterval } from './residual-interval.js';
+import type { PaintColours } from './paint-colours.js';
 import type { Cell, StorageResult, StrengthSummary } from './result.js';
 import type { CellReadings, RubbedDrawdowns } from './select-readings.js';
 import { spectralBasis } from './strength-basis.js';
@@ -19,7 +19,8 @@ export interface CellInput {
   readonly item: StudyPackage;
   readonly paint: StudyPaint;
   readonly own: CellReadings & { readonly unrubbed: Repeated<Measurement> };
-  readonly reference: Repeated<Measurement>;
+  /** Of the reference and of the white. */
+  readonly colours: PaintColours;
   readonly white: Repeated<Measurement> | undefined;
   /** Against the reference package, as all packages were compared. */
   readonly comparison: StrengthComparison | undefined;
@@ -33,25 +34,23 @@ type Nest = Repeated<Measurement>;
 
 /** Everything that can be said of one package in one paint. */
 export function evaluateCell(study: Study, input: CellInput): Cell {
-  const { item, paint, own, white, comparison } = input;
+  const { item, paint, own, white, colours, comparison } = input;
   const { viewing } = study;
   const surface = study.surface;
   const isReference = item.id === study.reference;
-  const { colourOf, mean, strength } = spectralBasis(study);
-  const meanOf = (nest: Nest) => meanOfUnits(mapRepeated(nest, colourOf), mean);
+  const basis = spectralBasis(study);
+  const meanOf = (nest: Nest) => meanOfUnits(nest, basis);
   const means = {
-    reference: meanOf(input.reference),
+    reference: colours.reference,
     unrubbed: meanOf(own.unrubbed),
     rubbed: own.rubOut && meanOf(own.rubOut.rubbed),
-    white: white && meanOf(white),
+    white: colours.white,
   };
-  const found = isReference ? undefined : strength(means.reference, means.unrubbed, means.white);
+  const found = isReference ? undefined : basis.strength(means.reference, means.unrubbed, means.white);
   const compared = isReference
     ? undefined
     : compareStrengthCriteria(means.reference, means.unrubbed, { viewing, surface, white: means.white });
-  const units = (nest: Nest) => topUnitsOf(nest).map(meanOf);
-  const residual =
-    found && residualInterval(units(input.reference), units(own.unrubbed), means.white, spectralBasis(study), viewing);
+  const residual = found && colours.residualInterval(topUnitsOf(own.unrubbed).map(meanOf));
   const summary = found && summaryOf(found, comparison);
   const findings = {
     ...(summary && { strength: { ...summary, ...(residual && { residualInterval: residual }) } }),
@@ -115,11 +114,11 @@ function rubOutOf(
 
 function storageOf(
   study: Study,
-  { own, white, storage }: CellInput,
+  { own, white, colours, storage }: CellInput,
   meanOf: (nest: Nest) => Spectrum,
 ): { readonly storage?: StorageResult } {
   if (own.storedUnrubbed === undefined) return {};
-  const found = spectralBasis(study).strength(meanOf(own.unrubbed), meanOf(own.storedUnrubbed), white && meanOf(white));
+  const found = spectralBasis(study).strength(meanOf(own.unrubbed), meanOf(own.storedUnrubbed), colours.white);
   return {
     storage: {
       strength: summaryOf(found, storage && around(found.percent, storage)),

@@ -1,5 +1,5 @@
 import { TintladderError } from '../core/index.js';
-import { mapRepeated, type Repeated } from '../evidence/index.js';
+import type { Repeated } from '../evidence/index.js';
 import type { Measurement } from '../exchange/index.js';
 import type { Figure } from './figure.js';
 import { judgeFigures, outcomeOf } from './judge-figures.js';
@@ -88,10 +88,10 @@ function pointsOf(study: Study, groups: ReadingGroups, item: StudyPackage, paint
   if (!base || own.every((reading) => reading[field] === undefined)) return [];
   const full = selectReadings(groups, base, paint).unrubbed;
   if (full === undefined) return [];
-  const { colourOf, mean, strength } = spectralBasis(study);
-  const meanOf = (nest: Repeated<Measurement>) => meanOfUnits(mapRepeated(nest, colourOf), mean);
+  const basis = spectralBasis(study);
+  const meanOf = (nest: Repeated<Measurement>) => meanOfUnits(nest, basis);
   const white = whitesOf(groups, paint);
-  const [against, meanWhite] = [meanOf(full), white && meanOf(white)];
+  const percentOf = basis.percents(meanOf(full), white && meanOf(white));
   return [...new Set(values)]
     .sort((a, b) => a - b)
     .flatMap((at): SeriesPoint[] => {
@@ -102,8 +102,7 @@ function pointsOf(study: Study, groups: ReadingGroups, item: StudyPackage, paint
         if (!nest) return [];
         const [{ grind, weighing }] = unit;
         return topUnitsOf(nest).map((part) => {
-          const value = strength(against, meanOf(part), meanWhite).percent;
-          return { at, value, ...(grind && { grind }), ...(weighing && { weighing }) };
+          return { at, value: percentOf(meanOf(part)), ...(grind && { grind }), ...(weighing && { weighing }) };
         });
       });
     });

@@ -10,6 +10,7 @@ import { evaluateCell } from './evaluate-cell.js';
 import { evaluateSeries, withSeriesFigures } from './evaluate-series.js';
 import { gatherEvidence, type JudgedReadings } from './gather-evidence.js';
 import { methodStatements } from './method-statements.js';
+import { type PaintColours, paintColours } from './paint-colours.js';
 import { parseStudy } from './parse-study.js';
 import { quantityName } from './quantities.js';
 import { type Contender, rankPackages } from './rank-packages.js';
@@ -44,7 +45,12 @@ export async function evaluateStudy(study: Study, measurements: readonly Measure
   assertReferenceRead(study, groups);
   const series = await evaluateSeries(study, groups);
   const { evidence, judged } = gatherEvidence(study, groups);
-  const cells = judged.map((one) => cellOf(study, one, series));
+  const colours = new Map<string, PaintColours>();
+  const cells = judged.map((one) => {
+    const shared = colours.get(one.paint) ?? paintColours(study, one);
+    colours.set(one.paint, shared);
+    return cellOf(study, one, shared, series);
+  });
   const contenders = summarisePackages(study, cells, (item) => judgedTime(study, item, groups));
   assertMeasured(study, contenders);
   const order = rankPackages(study, contenders);
@@ -89,11 +95,12 @@ export async function evaluateStudy(study: Study, measurements: readonly Measure
 function cellOf(
   study: Study,
   { package: id, paint: at, ...readings }: JudgedReadings,
+  colours: PaintColours,
   series: readonly Series[],
 ): Cell {
   const item = study.packages.find((one) => one.id === id) ?? study.packages[0];
   const paint = study.paints.find((one) => one.id === at) ?? study.paints[0];
-  return withSeriesFigures(study, evaluateCell(study, { item, paint, ...readings }), series);
+  return withSeriesFigures(study, evaluateCell(study, { item, paint, colours, ...readings }), series);
 }
 
 function judgedTime({ paints }: Study, item: StudyPackage, groups: ReadingGroups): number | undefined {

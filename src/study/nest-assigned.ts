@@ -3,6 +3,7 @@ import { nestReadings, type ReadRepeated, readRepeated, type UnitTree } from '..
 import type { Measurement } from '../exchange/index.js';
 import type { AssignedReading } from './assigned-reading.js';
 import { SERIES_FIELDS } from './series-kinds.js';
+import type { StrengthBasis } from './strength-basis.js';
 
 /**
  * Readings of one place as they were repeated, by the labels of their units.
@@ -52,10 +53,14 @@ function labelsOf(assigned: AssignedReading): Readonly<Partial<Record<Level | Bl
   return { ...Object.fromEntries(stated), ...(session !== undefined && { session }) };
 }
 
-/** The mean of repeated readings: every unit counts as much as its neighbours, however often it was read itself. */
-export function meanOfUnits<Value>(given: Repeated<Value>, mean: (values: readonly Value[]) => Value): Value {
-  const read: ReadRepeated<Value> = readRepeated(given, 'readings');
-  const meanOf = (tree: UnitTree<Value>): Value => ('units' in tree ? mean(tree.units.map(meanOf)) : tree.reading);
+/** The mean colour of repeated readings: every unit counts as much as its neighbours, however often it was read itself. */
+export function meanOfUnits<Colour>(
+  given: Repeated<Measurement>,
+  { colourOf, mean }: Pick<StrengthBasis<Colour>, 'colourOf' | 'mean'>,
+): Colour {
+  const read: ReadRepeated<Measurement> = readRepeated(given, 'readings');
+  const meanOf = (tree: UnitTree<Measurement>): Colour =>
+    'units' in tree ? mean(tree.units.map(meanOf)) : colourOf(tree.reading);
   return meanOf(read.tree);
 }
 

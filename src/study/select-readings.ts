@@ -5,6 +5,7 @@ import type { AssignedReading } from './assigned-reading.js';
 import { nestAssigned } from './nest-assigned.js';
 import { freshTintsOf, type ReadingGroups, tintsOf } from './reading-groups.js';
 import { SERIES_FIELDS, SERIES_KINDS, type SeriesField } from './series-kinds.js';
+import { groupedBy } from './series-steps.js';
 import type { Study, StudyPackage } from './study.js';
 
 /** The readings of one package in one paint as they were repeated, at the dosage and grinding time at which it is judged. */
@@ -49,12 +50,11 @@ function pairAreas(
   unrubbed: readonly AssignedReading[],
   rubbed: readonly AssignedReading[],
 ): RubbedDrawdowns | undefined {
-  const order = [...new Set(unrubbed.map(drawdownOf))];
-  const inOrder = (readings: readonly AssignedReading[], others: readonly AssignedReading[]) => {
-    const kept = new Set(others.map(drawdownOf));
-    return order.flatMap((key) => readings.filter((reading) => kept.has(key) && drawdownOf(reading) === key));
-  };
-  const [before, after] = [nestAssigned(inOrder(unrubbed, rubbed)), nestAssigned(inOrder(rubbed, unrubbed))];
+  const [whole, worked] = [groupedBy(unrubbed, drawdownOf), groupedBy(rubbed, drawdownOf)];
+  const both = [...whole.keys()].filter((drawdown) => worked.has(drawdown));
+  const [before, after] = [whole, worked].map((area) =>
+    nestAssigned(both.flatMap((drawdown) => area.get(drawdown) ?? [])),
+  );
   return before && after && { unrubbed: before, rubbed: after };
 }
 

@@ -26,6 +26,11 @@ export function runsOf(points: readonly SeriesPoint[]): SeriesPoint[][] {
 /** What belongs together, in the order in which it comes. */
 export function groupedBy<Item, Key>(items: readonly Item[], keyOf: (item: Item) => Key): Map<Key, Item[]> {
   const groups = new Map<Key, Item[]>();
-  for (const item of items) groups.set(keyOf(item), [...(groups.get(keyOf(item)) ?? []), item]);
+  for (const item of items) {
+    const key = keyOf(item);
+    const group = groups.get(key);
+    if (group) group.push(item);
+    else groups.set(key, [item]);
+  }
   return groups;
 }
