@@ -40,7 +40,8 @@ export function estimateNoise(
   const [nu, n] = [degreesOfFreedom, shapes[0].length];
   const gram = shapes.map((one) => shapes.map((other) => dot(one, other)));
   const projections = residuals.map((residual) => shapes.map((shape) => dot(shape, residual)));
-  const total = residuals.reduce((sum, residual) => sum + dot(residual, residual), 0) / nu;
+  const squares = residuals.map((residual) => dot(residual, residual));
+  const total = squares.reduce((sum, square) => sum + square, 0) / nu;
   const floor = RESOLUTION ** 2;
   let bands = Math.max(total / (2 * n), floor);
   let variances = shapes.map((_, k) => Math.max(total / (2 * shapes.length * gram[k][k]), floor / gram[k][k]));
@@ -52,15 +53,9 @@ export function estimateNoise(
     effects = projections.map((b) => spread.map((row) => dot(row, b) / bands));
     const level = variances.reduce((sum, variance, k) => sum + variance * gram[k][k], 0) / variances.length;
     let left = 0;
-    residuals.forEach((residual, i) => {
-      const u = effects[i];
-      left +=
-        dot(residual, residual) -
-        2 * dot(u, projections[i]) +
-        dot(
-          u,
-          gram.map((row) => dot(row, u)),
-        );
+    effects.forEach((u, i) => {
+      const explained = gram.reduce((sum, row, k) => sum + u[k] * dot(row, u), 0);
+      left += squares[i] - 2 * dot(u, projections[i]) + explained;
     });
     let shrunk = 0;
     spread.forEach((row, k) => {
@@ -106,14 +101,17 @@ export function largerNoise(one: SpectralNoise, other: SpectralNoise): SpectralN
 /** `(Σλ)² / Σλ²` of the covariance behind some residuals, both sums corrected for what few degrees of freedom do to them. */
 function directionsOf(residuals: readonly Float64Array[], nu: number, most: number): number {
   if (nu <= 1) return 1;
+  // Products of readings and products of wavelengths have one sum of squares: taken of whichever are fewer.
+  const columns = Array.from(residuals[0] ?? [], (_, band) => Float64Array.from(residuals, (row) => row[band]));
+  const rows = columns.length < residuals.length ? columns : residuals;
   let total = 0;
   let squares = 0;
-  residuals.forEach((one, i) => {
-    total += dot(one, one) / nu;
-    residuals.forEach((other, j) => {
-      if (j >= i) squares += ((j === i ? 1 : 2) * dot(one, other) ** 2) / (nu * nu);
-    });
-  });
+  for (let i = 0; i < rows.length; i++) {
+    const square = dot(rows[i], rows[i]);
+    total += square / nu;
+    squares += (square / nu) ** 2;
+    for (let j = i + 1; j < rows.length; j++) squares += 2 * (dot(rows[i], rows[j]) / nu) ** 2;
+  }
   const ofTotal = (1 + 1 / nu) * total * total - (2 / nu) * squares;
   const ofSquares = squares - (total * total) / nu;
   return ofSquares > 0 ? Math.min(Math.max(ofTotal / ofSquares, 1), most) : most;
