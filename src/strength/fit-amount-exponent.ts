@@ -1,9 +1,11 @@
 import type { Spectrum, Viewing } from '../colorimetry/index.js';
+import { asSpectrum, assertSameGrid, assertViewing } from '../colorimetry/internal.js';
 import { TintladderError } from '../core/index.js';
-import { assertOptions } from '../core/internal.js';
+import { assertArray, assertObject, assertOptions } from '../core/internal.js';
 import type { SurfaceCorrection } from '../kubelka-munk/index.js';
+import { assertSurface } from '../kubelka-munk/internal.js';
 import { mean, studentQuantile, variance } from '../numeric/internal.js';
-import type { StrengthCriterion } from './criteria/strength-criterion.js';
+import { assertCriterion, type StrengthCriterion } from './criteria/strength-criterion.js';
 import type { AmountExponent } from './linearity/amount-exponent.js';
 import { relativeTintingStrength } from './relative-tinting-strength.js';
 
@@ -26,7 +28,7 @@ export interface LadderStep {
  * @param options - criterion, viewing and surface, as the strength will be found
  * @returns exponent and 95 % bounds, with the basis `ladder`
  * @throws TintladderError `too-few-points` for fewer than three different amounts; `out-of-range` for an amount that is not positive;
- * `not-increasing` if the bounds reach 0, so that nothing can be said; otherwise as `relativeTintingStrength`
+ * `not-increasing` if the bounds reach 0, so that nothing can be said; `grid-mismatch`; `wrong-type`; `invalid-option`; otherwise as `relativeTintingStrength`
  * @example
  * const flat = (F) => createSpectrum({ start: 400, step: 10, values: Array(31).fill(reflectanceFromKOverS(F)), scale: 'fraction' });
  * const steps = [0.05, 0.1, 0.2, 0.4].map((amount) => ({ amount, spectrum: flat(amount ** 0.9) }));
@@ -35,20 +37,24 @@ export interface LadderStep {
  * @see NIST/SEMATECH e-Handbook of Statistical Methods, for the interval of a single further value
  */
 export function fitAmountExponent(
-  { white, steps }: { readonly white: Spectrum; readonly steps: readonly LadderStep[] },
+  ladder: { readonly white: Spectrum; readonly steps: readonly LadderStep[] },
   options: {
     readonly criterion: StrengthCriterion;
     readonly viewing: Viewing;
     readonly surface: SurfaceCorrection;
   },
 ): AmountExponent {
+  assertObject(ladder, 'ladder', 'the white and the steps');
+  assertOptions(ladder, ['white', 'steps'], 'ladder');
+  assertObject(options, 'options', 'criterion, viewing and surface');
   assertOptions(options, ['criterion', 'viewing', 'surface']);
-  const { criterion } = options;
-  steps.forEach(({ amount }, i) => {
-    if (amount > 0 && amount < Infinity) return;
-    const expected = 'a finite amount above 0';
-    throw new TintladderError('out-of-range', { path: `ladder.steps[${i}].amount`, received: amount, expected });
-  });
+  const { criterion, viewing, surface } = options;
+  assertCriterion(criterion);
+  assertViewing(viewing, 'options.viewing');
+  assertSurface(surface, 'options.surface');
+  const white = asSpectrum(ladder.white, 'ladder.white');
+  assertArray(ladder.steps, 'ladder.steps');
+  const steps = ladder.steps.map((step, i) => readStep(step, white, `ladder.steps[${i}]`));
   const sorted = [...steps].sort((a, b) => a.amount - b.amount);
   const pairs = sorted
     .slice(1)
@@ -87,4 +93,16 @@ export function fitAmountExponent(
     source: `a ladder of ${pairs.length + 1} steps`,
     pairs: pairs.length,
   };
+}
+
+function readStep(step: LadderStep, white: Spectrum, path: string): LadderStep {
+  assertObject(step, path, 'an amount with its spectrum');
+  const { amount } = step;
+  if (!(typeof amount === 'number' && amount > 0 && amount < Infinity)) {
+    const expected = 'a finite amount above 0';
+    throw new TintladderError('out-of-range', { path: `${path}.amount`, received: amount, expected });
+  }
+  const spectrum = asSpectrum(step.spectrum, `${path}.spectrum`);
+  assertSameGrid(white, spectrum, `${path}.spectrum`);
+  return { amount, spectrum };
 }

@@ -1,8 +1,10 @@
 import type { Spectrum } from '../../colorimetry/index.js';
-import { TintladderError, type Warning } from '../../core/index.js';
-import { assertOptions } from '../../core/internal.js';
+import { asSpectrum } from '../../colorimetry/internal.js';
+import type { Warning } from '../../core/index.js';
+import { assertObject, assertOptions } from '../../core/internal.js';
 import { opaqueReflectance } from '../../kubelka-munk/internal.js';
 import { findMinimum } from '../../numeric/internal.js';
+import { coefficientsOnGrid } from './coefficients-on-grid.js';
 import type { ColorantCoefficients } from './colorant-coefficients.js';
 
 /** How much of a colorant a tint holds by two-constant theory. */
@@ -40,7 +42,7 @@ const POOR_FIT = 0.03;
  * @param options - colorant: coefficients from a ladder or from masstone and reduction, see `fitColorantCoefficients`
  * @returns amount per white, share, residual; warnings `lack-of-fit`, and `extrapolated` for an amount more than a factor of 4 away
  * from every reduction of the ladder
- * @throws TintladderError `grid-mismatch`
+ * @throws TintladderError `grid-mismatch`, `wrong-type`, `wrong-length`, `not-finite`, `invalid-option`, what `createSpectrum` throws
  * @example
  * const flat = (...values) => createSpectrum({ start: 400, step: 10, values, scale: 'fraction' });
  * const tint = (c) => flat(...[3, 1].map((k) => reflectanceFromKOverS((c * k) / (1 + 2 * c))));
@@ -50,16 +52,11 @@ const POOR_FIT = 0.03;
  * @see Duncan (1940), Proc. Phys. Soc. 52, 390-401, for the additivity of K and S
  */
 export function colorantAmount(tint: Spectrum, options: { readonly colorant: ColorantCoefficients }): ColorantAmount {
+  assertObject(options, 'options', 'the coefficients of the colorant');
   assertOptions(options, ['colorant']);
-  const { start, step, absorption, scattering, white } = options.colorant;
-  const { values } = tint;
-  if (start !== tint.start || step !== tint.step || white.length !== values.length) {
-    throw new TintladderError('grid-mismatch', {
-      path: 'options.colorant',
-      received: { start, step, count: white.length },
-      expected: `the grid of the tint, ${values.length} bands from ${tint.start} nm`,
-    });
-  }
+  const read = asSpectrum(tint, 'tint');
+  const { values } = read;
+  const { absorption, scattering, white, amounts } = coefficientsOnGrid(options.colorant, read, 'options.colorant');
   const squares = (logAmount: number) => {
     const c = Math.exp(logAmount);
     let sum = 0;
@@ -86,7 +83,7 @@ export function colorantAmount(tint: Spectrum, options: { readonly colorant: Col
     residualReflectance,
     warnings: [
       ...(residualReflectance > POOR_FIT ? [poorFit(residualReflectance)] : []),
-      ...noteExtrapolation(amount, options.colorant.amounts),
+      ...noteExtrapolation(amount, amounts),
     ],
   };
 }

@@ -1,6 +1,7 @@
 import type { Spectrum } from '../../colorimetry/index.js';
-import { assertSameGrid } from '../../colorimetry/internal.js';
+import { asSpectrum, assertSameGrid } from '../../colorimetry/internal.js';
 import { TintladderError, type Warning } from '../../core/index.js';
+import { assertArray, assertObject, assertOptions } from '../../core/internal.js';
 import { bronzingWarnings } from '../../kubelka-munk/index.js';
 import { opaqueReflectance } from '../../kubelka-munk/internal.js';
 import { factorLeastSquares } from './least-squares.js';
@@ -24,14 +25,16 @@ export interface ColorantLadder {
 
 /** K and S of a colorant relative to the scattering of its white (S of the white = 1), at each wavelength. */
 export interface ColorantCoefficients {
+  readonly kind: 'colorant-coefficients';
+  readonly version: 1;
   readonly start: number;
   readonly step: number;
   /** K per unit amount of colorant */
-  readonly absorption: Float64Array;
+  readonly absorption: readonly number[];
   /** S per unit amount of colorant */
-  readonly scattering: Float64Array;
+  readonly scattering: readonly number[];
   /** K/S of the white, which is its K */
-  readonly white: Float64Array;
+  readonly white: readonly number[];
   /** Amounts of the reductions that the ladder had, ascending; between and beyond them the coefficients are extrapolated */
   readonly amounts: readonly number[];
   /** Root mean square difference in reflectance between readings and fit, over all steps and wavelengths */
@@ -55,7 +58,7 @@ const ROUNDS = 8;
  * `bronzing`
  * @throws TintladderError `too-few-points` for fewer than two different steps; `ill-conditioned` naming the wavelength where the steps
  * look alike (add the masstone or a stronger reduction); `out-of-range` for an amount that is not positive; `grid-mismatch`;
- * `zero-reflectance`; `reflectance-out-of-range`
+ * `zero-reflectance`; `reflectance-out-of-range`; `wrong-type`; `invalid-option` for a reading that a ladder has not; what `createSpectrum` throws
  * @example
  * const flat = (R) => createSpectrum({ start: 400, step: 10, values: [R, R], scale: 'fraction' });
  * const reduction = (amount) => ({ amount, spectrum: flat(reflectanceFromKOverS((3 * amount) / (1 + 2 * amount))) });
@@ -63,35 +66,25 @@ const ROUNDS = 8;
  * @see Duncan (1940), Proc. Phys. Soc. 52, 390-401, for the additivity of K and S; Judd & Wyszecki, Color in Business, Science and
  * Industry, on two-constant theory
  */
-export function fitColorantCoefficients({ white, reductions, masstone }: ColorantLadder): ColorantCoefficients {
-  reductions.forEach(({ amount, spectrum }, i) => {
-    if (!(amount > 0 && amount < Infinity)) {
-      throw new TintladderError('out-of-range', {
-        path: `reductions[${i}].amount`,
-        received: amount,
-        expected: 'a finite amount above 0',
-      });
-    }
-    assertSameGrid(white, spectrum, `reductions[${i}].spectrum`);
-  });
-  if (masstone) assertSameGrid(white, masstone, 'masstone');
+export function fitColorantCoefficients(ladder: ColorantLadder): ColorantCoefficients {
+  const { white, reductions, masstone } = readLadder(ladder);
   const different = new Set(reductions.map(({ amount }) => amount)).size + (masstone ? 1 : 0);
   if (reductions.length === 0 || different < 2) {
     throw new TintladderError('too-few-points', {
-      path: 'number of different reductions and masstones',
+      path: 'ladder.reductions',
       received: different,
-      expected: 'at least two, one of them a reduction',
+      expected: 'at least two different amounts, one of which may be a masstone',
     });
   }
   const { start, step } = white;
-  const whiteRatio = spectralKOverS(white, 'white');
+  const whiteRatio = spectralKOverS(white, 'ladder.white');
   const steps = reductions.map(({ amount, spectrum }, i) => ({
     amount,
-    ratio: spectralKOverS(spectrum, `reductions[${i}]`),
+    ratio: spectralKOverS(spectrum, `ladder.reductions[${i}].spectrum`),
     values: spectrum.values,
   }));
   if (masstone) {
-    steps.push({ amount: Infinity, ratio: spectralKOverS(masstone, 'masstone'), values: masstone.values });
+    steps.push({ amount: Infinity, ratio: spectralKOverS(masstone, 'ladder.masstone'), values: masstone.values });
   }
   const absorption = new Float64Array(white.values.length);
   const scattering = new Float64Array(white.values.length);
@@ -126,7 +119,43 @@ export function fitColorantCoefficients({ white, reductions, masstone }: Coloran
       }),
     );
   if (masstone) warnings.push(...bronzes(masstone, reductions));
-  return { start, step, absorption, scattering, white: whiteRatio, amounts, residual, warnings };
+  return {
+    kind: 'colorant-coefficients',
+    version: 1,
+    start,
+    step,
+    absorption: [...absorption],
+    scattering: [...scattering],
+    white: [...whiteRatio],
+    amounts,
+    residual,
+    warnings,
+  };
+}
+
+/** The ladder as it was passed, its spectra checked and on one grid. */
+function readLadder(ladder: ColorantLadder): ColorantLadder {
+  assertObject(ladder, 'ladder', 'white, reductions and masstone');
+  assertOptions(ladder, ['white', 'reductions', 'masstone'], 'ladder');
+  assertArray(ladder.reductions, 'ladder.reductions');
+  const white = asSpectrum(ladder.white, 'ladder.white');
+  const onGrid = (given: Spectrum, path: string) => {
+    const spectrum = asSpectrum(given, path);
+    assertSameGrid(white, spectrum, path);
+    return spectrum;
+  };
+  const reductions = ladder.reductions.map((reduction, i) => {
+    const path = `ladder.reductions[${i}]`;
+    assertObject(reduction, path, 'an amount with its spectrum');
+    const { amount, spectrum } = reduction;
+    if (!(typeof amount === 'number' && amount > 0 && amount < Infinity)) {
+      const expected = 'a finite amount above 0';
+      throw new TintladderError('out-of-range', { path: `${path}.amount`, received: amount, expected });
+    }
+    return { amount, spectrum: onGrid(spectrum, `${path}.spectrum`) };
+  });
+  const { masstone } = ladder;
+  return { white, reductions, masstone: masstone === undefined ? undefined : onGrid(masstone, 'ladder.masstone') };
 }
 
 /** What the strongest reduction says of the masstone. */

@@ -1,5 +1,5 @@
 import type { Spectrum } from '../../colorimetry/index.js';
-import { assertSameGrid } from '../../colorimetry/internal.js';
+import { asSpectrum, assertSameGrid } from '../../colorimetry/internal.js';
 import { ratioOf, unusable } from '../../kubelka-munk/internal.js';
 
 /**
@@ -30,14 +30,15 @@ export function reflectancePerKOverS(reflectance: number): number {
  * @param tint - internal reflectance of a tint with this colorant alone
  * @param white - internal reflectance of the white base, on the same grid
  * @returns K/S of the tint minus that of the white, at each wavelength
- * @throws TintladderError `grid-mismatch`, `zero-reflectance`, `reflectance-out-of-range`
+ * @throws TintladderError `wrong-type`, `grid-mismatch`, `zero-reflectance`, `reflectance-out-of-range`, what `createSpectrum` throws
  * @example
  * const flat = (R) => createSpectrum({ start: 400, step: 10, values: [R, R], scale: 'fraction' });
  * addedKOverS(flat(0.2), flat(0.5))[0] // 1.35
  * @see Kubelka & Munk (1931), Z. tech. Phys. 12
  */
-export function addedKOverS(tint: Spectrum, white: Spectrum): Float64Array {
-  assertSameGrid(tint, white, 'white');
-  const base = spectralKOverS(white, 'white');
-  return spectralKOverS(tint, 'tint').map((ratio, i) => ratio - base[i]);
+export function addedKOverS(tint: Spectrum, white: Spectrum): readonly number[] {
+  const [of, base] = [asSpectrum(tint, 'tint'), asSpectrum(white, 'white')];
+  assertSameGrid(of, base, 'white');
+  const whiteRatio = spectralKOverS(base, 'white');
+  return Array.from(spectralKOverS(of, 'tint'), (ratio, i) => ratio - whiteRatio[i]);
 }

@@ -1,6 +1,8 @@
-import { gridOf, type Spectrum } from '../../colorimetry/index.js';
-import { assertSameGrid, describeGrid } from '../../colorimetry/internal.js';
+import type { Spectrum } from '../../colorimetry/index.js';
+import { asSpectrum, assertSameGrid } from '../../colorimetry/internal.js';
 import { TintladderError, type Warning } from '../../core/index.js';
+import { assertObject, assertOptions } from '../../core/internal.js';
+import { coefficientsOnGrid } from './coefficients-on-grid.js';
 import type { ColorantCoefficients } from './colorant-coefficients.js';
 import { spectralKOverS } from './spectral-k-over-s.js';
 
@@ -18,6 +20,8 @@ export interface TwoConstantOptions {
 
 /** Strength by two constants beside that by one. */
 export interface TwoConstantStrength {
+  readonly kind: 'two-constant-strength';
+  readonly version: 1;
   /** Strength of the trial by two-constant theory, reference = 100 */
   readonly percent: number;
   /** The same by single-constant theory, which neglects what the colorant scatters */
@@ -45,7 +49,8 @@ const LAST_WAVELENGTH = 700;
  * @param options - colorant: its coefficients; notableDifference: where the two theories count as different, %
  * @returns both strengths, whether they differ, the wavelength, effective amounts; warning `theories-differ`
  * @throws TintladderError `no-absorption` if the reference absorbs no more than the white; `no-solution` if a reduction absorbs as much as the
- * colorant alone; `grid-mismatch`; `zero-reflectance`; `reflectance-out-of-range`; `invalid-option`
+ * colorant alone; `grid-mismatch`; `zero-reflectance`; `reflectance-out-of-range`; `invalid-option`; `wrong-type`;
+ * `wrong-length`; `not-finite`; what `createSpectrum` throws
  * @example
  * const flat = (R) => createSpectrum({ start: 400, step: 10, values: [R, R], scale: 'fraction' });
  * const tint = (amount) => flat(reflectanceFromKOverS((3 * amount) / (1 + 2 * amount)));
@@ -57,26 +62,24 @@ const LAST_WAVELENGTH = 700;
 export function twoConstantStrength(
   reference: Spectrum,
   trial: Spectrum,
-  { colorant, notableDifference = 1 }: TwoConstantOptions,
+  options: TwoConstantOptions,
 ): TwoConstantStrength {
-  if (!(notableDifference >= 0 && notableDifference < Infinity)) {
+  assertObject(options, 'options', 'the coefficients of the colorant');
+  assertOptions(options, ['colorant', 'notableDifference']);
+  const { notableDifference = 1 } = options;
+  if (!(typeof notableDifference === 'number' && notableDifference >= 0 && notableDifference < Infinity)) {
     throw new TintladderError('invalid-option', {
       path: 'options.notableDifference',
       received: notableDifference,
       expected: 'a percentage of at least 0',
     });
   }
-  assertSameGrid(reference, trial, 'trial');
+  const sides = { reference: asSpectrum(reference, 'reference'), trial: asSpectrum(trial, 'trial') };
+  assertSameGrid(sides.reference, sides.trial, 'trial');
+  const colorant = coefficientsOnGrid(options.colorant, sides.reference, 'options.colorant');
   const { start, step, absorption, scattering, white } = colorant;
-  if (start !== reference.start || step !== reference.step || white.length !== reference.values.length) {
-    throw new TintladderError('grid-mismatch', {
-      path: 'options.colorant',
-      received: { start, step, count: white.length },
-      expected: `the grid of the reference, ${describeGrid(gridOf(reference))}`,
-    });
-  }
-  const referenceRatio = spectralKOverS(reference, 'reference');
-  const trialRatio = spectralKOverS(trial, 'trial');
+  const referenceRatio = spectralKOverS(sides.reference, 'reference');
+  const trialRatio = spectralKOverS(sides.trial, 'trial');
   const i = strongestBand(referenceRatio, white, start, step);
   const wavelength = start + i * step;
   const added = { reference: referenceRatio[i] - white[i], trial: trialRatio[i] - white[i] };
@@ -107,6 +110,8 @@ export function twoConstantStrength(
     `Two-constant theory gives ${percent.toFixed(1)} %, single-constant theory ${singleConstantPercent.toFixed(1)} %: ` +
     'the colorant scatters too much for the single constant.';
   return {
+    kind: 'two-constant-strength',
+    version: 1,
     percent,
     singleConstantPercent,
     differs,
@@ -116,7 +121,7 @@ export function twoConstantStrength(
   };
 }
 
-function strongestBand(ratio: Float64Array, white: Float64Array, start: number, step: number): number {
+function strongestBand(ratio: Float64Array, white: readonly number[], start: number, step: number): number {
   let best = -1;
   ratio.forEach((value, i) => {
     const wavelength = start + i * step;

@@ -66,19 +66,43 @@ describe('K and S of a colorant from a ladder', () => {
 
   test('are refused where the ladder can not tell them, naming the place', () => {
     const one = { white, reductions: ladder.reductions.slice(0, 1) };
-    const path = 'number of different reductions and masstones';
+    const path = 'ladder.reductions';
     expect(() => fitColorantCoefficients(one)).toThrow(fault('too-few-points', path));
     expect(() => fitColorantCoefficients({ white, reductions: [], masstone })).toThrow(fault('too-few-points', path));
     const alike = { white, reductions: [0.1, 0.2].map((amount) => ({ amount, spectrum: mixture(0.1) })) };
     expect(() => fitColorantCoefficients(alike)).toThrow(fault('ill-conditioned', 'ladder at 400 nm'));
     const none = { white, reductions: [{ amount: 0, spectrum: mixture(0.1) }] };
-    expect(() => fitColorantCoefficients(none)).toThrow(fault('out-of-range', 'reductions[0].amount'));
+    expect(() => fitColorantCoefficients(none)).toThrow(fault('out-of-range', 'ladder.reductions[0].amount'));
     const short = createSpectrum({ start: 400, step: 10, values: [0.5, 0.5], scale: 'fraction' });
-    expect(() => fitColorantCoefficients({ ...ladder, masstone: short })).toThrow(fault('grid-mismatch', 'masstone'));
+    expect(() => fitColorantCoefficients({ ...ladder, masstone: short })).toThrow(
+      fault('grid-mismatch', 'ladder.masstone'),
+    );
     const dark = createSpectrum({ start: 400, step: 10, values: K.map(() => 0), scale: 'fraction' });
     expect(() => fitColorantCoefficients({ ...ladder, masstone: dark })).toThrow(
-      fault('zero-reflectance', 'masstone at 400 nm'),
+      fault('zero-reflectance', 'ladder.masstone at 400 nm'),
     );
+  });
+});
+
+describe('coefficients that went through JSON', () => {
+  const colorant = fitColorantCoefficients(ladder);
+  const again = JSON.parse(JSON.stringify(colorant));
+
+  test('are what they were, and give the same strength', () => {
+    expect(again).toEqual(colorant);
+    expect(again).toMatchObject({ kind: 'colorant-coefficients', version: 1 });
+    const found = twoConstantStrength(mixture(0.3), mixture(0.36), { colorant: again });
+    expect(found).toEqual(twoConstantStrength(mixture(0.3), mixture(0.36), { colorant }));
+    expect(JSON.parse(JSON.stringify(found))).toEqual(found);
+  });
+
+  test.each([
+    ['wrong-type', 'options.colorant', { ...again, kind: undefined }],
+    ['wrong-type', 'options.colorant', { ...again, version: 2 }],
+    ['wrong-length', 'options.colorant.scattering', { ...again, scattering: [1] }],
+    ['not-finite', 'options.colorant.absorption[1]', { ...again, absorption: [1, null, 2] }],
+  ])('are refused with %s at %s', (code, path, given) => {
+    expect(() => twoConstantStrength(mixture(0.3), mixture(0.36), { colorant: given })).toThrow(fault(code, path));
   });
 });
 
@@ -119,7 +143,7 @@ describe('strength by two constants', () => {
     expect(() => twoConstantStrength(flat(400), flat(400), { colorant })).toThrow(
       fault('grid-mismatch', 'options.colorant'),
     );
-    const infrared = { ...colorant, start: 750, white: new Float64Array(2) };
+    const infrared = { ...colorant, start: 750, white: [0, 0], absorption: [1, 1], scattering: [0, 0] };
     expect(() => twoConstantStrength(flat(750), flat(750), { colorant: infrared })).toThrow(
       fault('grid-invalid', 'reference'),
     );

@@ -24,7 +24,7 @@ const LAB = { L: 60, a: -10, b: -35 };
 
 export const STRENGTH: RoomContract = {
   // Give each a sound call in `calls`, make it pass, and take it out here; the list ends empty.
-  notYet: ['fitAmountExponent'],
+  notYet: [],
   calls: {
     compareStrengthCriteria: () => ({ args: [tint(1), tint(1.2), COMPARISON], options: [2] }),
     relativeTintingStrength: () => ({
@@ -33,6 +33,13 @@ export const STRENGTH: RoomContract = {
     }),
     relativeTintingStrengthFromLab: () => ({ args: [LAB, { L: 58, a: -10, b: -36 }, COMPARISON], options: [2] }),
     replicatesNeeded: () => ({ args: [{ standardDeviation: 1, difference: 2 }], options: [0] }),
+    fitAmountExponent: () => ({
+      args: [
+        { white: tint(0), steps: [0.1, 0.2, 0.4, 0.8].map((amount) => ({ amount, spectrum: tint(amount) })) },
+        { criterion: 'kubelka-munk-sum', viewing: D65_10, surface: 'none' },
+      ],
+      options: [0, 1],
+    }),
     // Of an exponent only the three figures are read.
     amountTerm: () => ({
       args: [90, { ratio: 2, exponent: oilPaintExponent({ criterion: 'tristimulus-y' }) }],
