@@ -5,4 +5,5 @@ export { nestReadings, type PlacedByName } from './readings/nest-readings.js';
 export { type PlacedReading, type ReadRepeated, readRepeated, type UnitTree } from './readings/read-repeated.js';
 export { describeRepetition } from './readings/repetition.js';
 export { knownVariances } from './variance/precision.js';
+export { topUnitMeans } from './variance/top-units.js';
 export { meanOfTree, unitsAt } from './variance/unit-means.js';

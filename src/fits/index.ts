@@ -5,8 +5,8 @@ export {
   fitColorantCoefficients,
   type Reduction,
 } from './colorants/colorant-coefficients.js';
+export type { RelativeChange } from './colorants/relative-change.js';
 export {
-  type RelativeChange,
   type ResolvedChange,
   type ResolvedColorant,
   type ResolveOptions,

@@ -1,9 +1,20 @@
 import type { Spectrum } from '../../colorimetry/index.js';
-import { assertSameGrid } from '../../colorimetry/internal.js';
 import { TintladderError, type Warning } from '../../core/index.js';
-import { mean, meanRow, squaresAroundMean, studentQuantile } from '../../numeric/internal.js';
+import {
+  assertFiniteArray,
+  assertNonEmptyArray,
+  assertNumberList,
+  assertObject,
+  assertOptions,
+  assertString,
+} from '../../core/internal.js';
+import type { Claim, Repeated, Repetition } from '../../evidence/index.js';
+import { describeRepetition, highestClaim } from '../../evidence/internal.js';
+import { mean } from '../../numeric/internal.js';
 import { factorLeastSquares } from './least-squares.js';
-import { reflectancePerKOverS, spectralKOverS } from './spectral-k-over-s.js';
+import { type RelativeChange, relativeChange } from './relative-change.js';
+import { reflectancePerKOverS } from './spectral-k-over-s.js';
+import { arePaired, noteScatter, tintArea } from './tint-area.js';
 
 /** A colorant known to be in the tint. */
 export interface TintColorant {
@@ -15,15 +26,11 @@ export interface TintColorant {
 /** What is known of the tint. */
 export interface ResolveOptions {
   readonly colorants: readonly TintColorant[];
-  /** Internal reflectance of the white base; without it its absorption counts as none, and its scattering can't be resolved */
-  readonly white?: Spectrum | undefined;
-}
-
-/** A relative change: 0.08 is 8 % more in the rubbed area. */
-export interface RelativeChange {
-  readonly relative: number;
-  /** 95 % interval; absent where neither side was read twice */
-  readonly interval?: { readonly low: number; readonly high: number };
+  /**
+   * Internal reflectance of the white base, whose mean counts as exact; without it its absorption counts as none, and its scattering can't be
+   * resolved
+   */
+  readonly white?: Repeated<Spectrum> | undefined;
 }
 
 /** The change of one colorant: of the absorption that it brings into the layer read. */
@@ -35,6 +42,8 @@ export interface ResolvedColorant extends RelativeChange {
 
 /** The change of a tint, resolved into what is in it. */
 export interface ResolvedChange {
+  readonly kind: 'resolved-change';
+  readonly version: 1;
   readonly changes: readonly ResolvedColorant[];
   /** Change of the scattering of the white */
   readonly white: RelativeChange;
@@ -47,7 +56,9 @@ export interface ResolvedChange {
   readonly residualReflectance: number;
   /** The same if only the white changed */
   readonly residualReflectanceOfWhiteAlone: number;
-  readonly readings: { readonly unrubbed: number; readonly rubbed: number };
+  /** What the changes can speak of: no more than what was made anew */
+  readonly claim: Claim;
+  readonly repetition: { readonly unrubbed: Repetition; readonly rubbed: Repetition };
   readonly warnings: readonly Warning[];
 }
 
@@ -62,17 +73,19 @@ const WORST_CONDITION_WITH_WHITE = 50;
  * `F = F(white) + Σ c u` with one amount c for each colorant's K/S u, in both areas; wavelengths are weighted so that an equal error of
  * reflectance counts equally. A change of the white's scattering scales the whole of F: `F (1 + σ) = F(white) + Σ c u`. It differs from
  * a common change of all colorants only by the white's own absorption, so the two can be told apart only with `white` and only where
- * that is large enough; `separable` says so. Every reading is resolved on its own, and intervals are Student's t for the difference of two means with pooled
- * scatter: noise that is common to all wavelengths of a reading then counts as it should.
+ * that is large enough; `separable` says so. Every reading is resolved on its own, so that noise that is common to all its wavelengths counts as
+ * it should, and averaged over its unit. Intervals are Student's t: of the differences of drawdowns (or weigh-ups, or grinds), whose areas pair
+ * by position; of the difference of two means with pooled scatter for spots of one film.
  *
- * @param unrubbed - internal reflectance of the unrubbed area, one reading or several
+ * @param unrubbed - internal reflectance of the unrubbed area, one reading or several under the name of what was repeated
  * @param rubbed - the same of the rubbed area
  * @param options - colorants with their K/S; white base
- * @returns the relative change of each colorant and of the white, with intervals; whether the two can be told apart; residuals; warnings
- * `white-not-separable`, `no-interval`
+ * @returns the relative change of each colorant and of the white, with intervals; whether the two can be told apart; residuals; what was
+ * repeated and what that can speak of; warnings `white-not-separable`, `no-interval`, `scatter-borrowed`, `replicates-identical`
  * @throws TintladderError `ill-conditioned` for colorants whose spectra are linearly dependent, or more of them than wavelengths;
- * `no-absorption` for a colorant that the unrubbed area doesn't show; `empty` for a side without readings or no colorant;
- * `wrong-length`; `not-finite`; `grid-mismatch`; `zero-reflectance`; `reflectance-out-of-range`
+ * `no-absorption` for a colorant that the unrubbed area doesn't show; `empty` for no colorant or a level without units; `repetition-unstated`
+ * for a bare list; `wrong-length` also for areas with different numbers of drawdowns; `level-misplaced`; `wrong-type`; `invalid-option`;
+ * `not-finite`; `grid-mismatch`; `zero-reflectance`; `reflectance-out-of-range`; what `createSpectrum` throws
  * @example
  * const tint = (a, b) => createSpectrum({ start: 400, step: 10, scale: 'fraction',
  *   values: [a + 0.1 * b, a + b, 0.2 * a + b].map((F) => reflectanceFromKOverS(F)) });
@@ -81,32 +94,29 @@ const WORST_CONDITION_WITH_WHITE = 50;
  * @see Kubelka & Munk (1931); Duncan (1940), Proc. Phys. Soc. 52, 390-401, for the additivity of K
  */
 export function resolveColorants(
-  unrubbed: Spectrum | readonly Spectrum[],
-  rubbed: Spectrum | readonly Spectrum[],
-  { colorants, white }: ResolveOptions,
+  unrubbed: Repeated<Spectrum>,
+  rubbed: Repeated<Spectrum>,
+  options: ResolveOptions,
 ): ResolvedChange {
-  const before = readingsOf(unrubbed, 'unrubbed');
-  const after = readingsOf(rubbed, 'rubbed');
-  const [first] = before;
-  [...before, ...after].forEach((spectrum, i) => {
-    assertSameGrid(first, spectrum, i < before.length ? `unrubbed[${i}]` : `rubbed[${i - before.length}]`);
-  });
-  if (white) assertSameGrid(first, white, 'options.white');
-  assertColorants(colorants, first.values.length);
+  assertObject(options, 'options', 'the colorants of the tint');
+  assertOptions(options, ['colorants', 'white']);
+  const before = tintArea(unrubbed, 'unrubbed');
+  const after = tintArea(rubbed, 'rubbed', before.first);
+  const paired = arePaired(before, after);
+  const white = options.white === undefined ? undefined : tintArea(options.white, 'options.white', before.first);
+  const count = before.first.values.length;
+  const { colorants } = options;
+  assertColorants(colorants, count);
 
-  const count = first.values.length;
-  const ratios = {
-    before: before.map((spectrum, i) => spectralKOverS(spectrum, `unrubbed[${i}]`)),
-    after: after.map((spectrum, i) => spectralKOverS(spectrum, `rubbed[${i}]`)),
-  };
-  const whiteRatio = white ? spectralKOverS(white, 'options.white') : new Float64Array(count);
-  const meanReflectance = meanRow(before.map(({ values }) => values));
-  const weights = meanReflectance.map(reflectancePerKOverS);
+  const whiteRatio = white?.meanRatio ?? new Float64Array(count);
+  const weights = before.meanReflectance.map(reflectancePerKOverS);
   const weigh = (values: ArrayLike<number>) => weights.map((weight, i) => weight * values[i]);
   const added = (ratio: Float64Array) => weigh(ratio.map((value, i) => value - whiteRatio[i]));
+  const change = (figureOf: (ratio: Float64Array) => number, unit: number) =>
+    relativeChange({ unrubbed: before.figuresOf(figureOf), rubbed: after.figuresOf(figureOf), paired }, unit);
 
   const units = colorants.map(({ kOverS }) => weigh(kOverS));
-  const whole = { before: weigh(meanRow(ratios.before)), after: weigh(meanRow(ratios.after)) };
+  const whole = { before: weigh(before.meanRatio), after: weigh(after.meanRatio) };
   const alone = units.length <= count ? factorLeastSquares(units) : { condition: Infinity, solve: () => [] };
   if (!(alone.condition <= WORST_CONDITION)) {
     throw new TintladderError('ill-conditioned', {
@@ -120,14 +130,10 @@ export function resolveColorants(
     white && units.length < count ? factorLeastSquares([...units, whole.after.map((value) => -value)]) : undefined;
   const separable = withWhite !== undefined && withWhite.condition <= WORST_CONDITION_WITH_WHITE;
   const solver = separable ? withWhite : alone;
-  const amounts = {
-    before: ratios.before.map((F) => solver.solve(added(F))),
-    after: ratios.after.map((F) => solver.solve(added(F))),
-  };
+  const solved = (j: number) => (ratio: Float64Array) => solver.solve(added(ratio))[j];
 
   const changes = colorants.map(({ name }, j) => {
-    const side = { before: amounts.before.map((c) => c[j]), after: amounts.after.map((c) => c[j]) };
-    const amount = mean(side.before);
+    const amount = mean(before.figuresOf(solved(j)));
     if (!(amount > 0)) {
       throw new TintladderError('no-absorption', {
         path: `options.colorants[${j}]`,
@@ -135,94 +141,56 @@ export function resolveColorants(
         expected: 'an amount above 0 in the unrubbed area',
       });
     }
-    return { name, amount, ...changeOf(side.before, side.after, amount) };
+    return { name, amount, ...change(solved(j), amount) };
   });
   // The scattering of a reading relative to the unrubbed mean, if nothing but the white differs.
   const scale = (F: Float64Array) => dot(weigh(F), whole.before) / dot(weigh(F), weigh(F));
-  const whiteAlone = changeOf(ratios.before.map(scale), ratios.after.map(scale), 1);
+  const whiteAlone = change(scale, 1);
   const j = colorants.length;
-  const whiteChange = separable
-    ? changeOf(
-        amounts.before.map((c) => c[j]),
-        amounts.after.map((c) => c[j]),
-        1,
-      )
-    : whiteAlone;
+  const whiteChange = separable ? change(solved(j), 1) : whiteAlone;
 
-  const found = solver.solve(added(meanRow(ratios.after)));
+  const found = solver.solve(added(after.meanRatio));
   const explained = (i: number) => units.reduce((sum, unit, n) => sum + found[n] * unit[i], weights[i] * whiteRatio[i]);
   const sigma = separable ? found[j] : 0;
   const rest = whole.after.map((value, i) => value - (explained(i) - sigma * value));
   const restOfWhite = whole.after.map((value, i) => value - whole.before[i] / (1 + whiteAlone.relative));
   return {
+    kind: 'resolved-change',
+    version: 1,
     changes,
     white: whiteChange,
     separable,
     residualReflectance: Math.sqrt(dot(rest, rest) / count),
     residualReflectanceOfWhiteAlone: Math.sqrt(dot(restOfWhite, restOfWhite) / count),
-    readings: { unrubbed: before.length, rubbed: after.length },
-    warnings: warningsFor(separable, before.length + after.length > 2),
+    claim: highestClaim([before.read, after.read]),
+    repetition: { unrubbed: describeRepetition(before.read), rubbed: describeRepetition(after.read) },
+    warnings: [...(separable ? [] : [WHITE_NOT_SEPARABLE]), ...noteScatter([before, after])],
   };
 }
 
-function readingsOf(side: Spectrum | readonly Spectrum[], path: string): readonly Spectrum[] {
-  const readings: readonly Spectrum[] =
-    'values' in side && !Array.isArray(side) ? [side as Spectrum] : (side as readonly Spectrum[]);
-  if (readings.length > 0) return readings;
-  throw new TintladderError('empty', { path, received: readings, expected: 'at least one reading' });
-}
+const WHITE_NOT_SEPARABLE: Warning = {
+  code: 'white-not-separable',
+  message:
+    'A change of the white leaves the same spectra as a common, opposite change of all colorants: the changes of the colorants hold for an unchanged white, that of the white for unchanged colorants.',
+};
 
 function assertColorants(colorants: readonly TintColorant[], count: number): void {
-  if (colorants.length === 0) {
-    throw new TintladderError('empty', {
-      path: 'options.colorants',
-      received: colorants,
-      expected: 'at least one colorant',
-    });
-  }
-  colorants.forEach(({ kOverS }, j) => {
-    const path = `options.colorants[${j}].kOverS`;
+  assertNonEmptyArray(colorants, 'options.colorants');
+  colorants.forEach((colorant, j) => {
+    const path = `options.colorants[${j}]`;
+    assertObject(colorant, path, 'a colorant with its K/S');
+    const { name, kOverS } = colorant;
+    assertString(name, `${path}.name`);
+    assertNumberList(kOverS, `${path}.kOverS`);
     if (kOverS.length !== count) {
       throw new TintladderError('wrong-length', {
-        path: `${path}.length`,
+        path: `${path}.kOverS.length`,
         received: kOverS.length,
         expected: `one value for each wavelength, ${count}`,
       });
     }
-    const bad = Array.from(kOverS).findIndex((value) => !Number.isFinite(value));
-    if (bad < 0) return;
-    throw new TintladderError('not-finite', {
-      path: `${path}[${bad}]`,
-      received: kOverS[bad],
-      expected: 'a finite number',
-    });
+    assertFiniteArray(kOverS, `${path}.kOverS`);
   });
-}
-
-/** The change of a mean relative to `unit`, with its interval by pooled scatter. */
-function changeOf(before: readonly number[], after: readonly number[], unit: number): RelativeChange {
-  const relative = (mean(after) - mean(before)) / unit;
-  const degreesOfFreedom = before.length + after.length - 2;
-  if (degreesOfFreedom < 1) return { relative };
-  const variance = (squaresAroundMean(before) + squaresAroundMean(after)) / degreesOfFreedom;
-  const error = Math.sqrt(variance * (1 / before.length + 1 / after.length)) / unit;
-  const reach = studentQuantile(0.975, degreesOfFreedom) * error;
-  return { relative, interval: { low: relative - reach, high: relative + reach } };
-}
-
-function warningsFor(separable: boolean, replicated: boolean): Warning[] {
-  const warnings: Warning[] = [];
-  if (!separable) {
-    warnings.push({
-      code: 'white-not-separable',
-      message:
-        'A change of the white leaves the same spectra as a common, opposite change of all colorants: the changes of the colorants hold for an unchanged white, that of the white for unchanged colorants.',
-    });
-  }
-  if (!replicated) {
-    warnings.push({ code: 'no-interval', message: 'Each area was read once, so that the changes have no interval.' });
-  }
-  return warnings;
 }
 
 function dot(a: Float64Array, b: Float64Array): number {

@@ -1,5 +1,5 @@
 import { TintladderError, type Warning } from '../../core/index.js';
-import type { ReadRepeated } from '../../evidence/internal.js';
+import { type ReadRepeated, topUnitMeans } from '../../evidence/internal.js';
 import type { Choice } from '../criteria/solution.js';
 import { solveCriterion } from '../criteria/solve.js';
 import type { StrengthCriterion } from '../criteria/strength-criterion.js';
@@ -12,7 +12,6 @@ import {
   type SideLogs,
   type StrengthInterval,
 } from './strength-interval.js';
-import { topUnitMeans } from './top-units.js';
 
 /** A side with the K/S of its mean and of each of its readings. */
 export interface AbsorbingSide extends Side {

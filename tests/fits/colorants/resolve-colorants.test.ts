@@ -68,7 +68,7 @@ describe('the change of a tint on rubbing', () => {
       const values = spectrum.values.map((R) => R * level + 5e-4 * noise());
       return createSpectrum({ start: 400, step: 10, values, scale: 'fraction' });
     };
-    const spots = (spectrum: Spectrum) => [spot(spectrum), spot(spectrum), spot(spectrum)];
+    const spots = (spectrum: Spectrum) => ({ spot: [spot(spectrum), spot(spectrum), spot(spectrum)] });
     const [before, after] = [tint(), tint(0.08, -0.04, 0.03)];
     const found = Array.from({ length: 1000 }, () =>
       resolveColorants(spots(before), spots(after), { colorants, white }),
@@ -93,6 +93,62 @@ describe('the change of a tint on rubbing', () => {
     }
   }, 60_000);
 
+  test('is found from drawdowns pair by pair, so that what both areas of a drawdown share does not count', () => {
+    const own = [0.2, -0.2, 0.1];
+    // Each drawdown holds another amount of blue; on rubbing it changes by 0.08 to 0.12 of the mean amount.
+    const rubbed = [0.08, 0.1, 0.12];
+    const mean = 1 + (0.2 - 0.2 + 0.1) / 3;
+    const drawdowns = {
+      unrubbed: { drawdown: own.map((blue) => tint(blue)) },
+      rubbed: { drawdown: own.map((blue, i) => tint(blue + rubbed[i])) },
+    };
+    const { changes, repetition, claim } = resolveColorants(drawdowns.unrubbed, drawdowns.rubbed, { colorants, white });
+    expect(changes[0].relative).toBeCloseTo(0.1 / mean, 8);
+    // t(0.975; 2) = 4.3027 (NIST/SEMATECH e-Handbook, 1.3.6.7.2), standard deviation 0.02, three pairs
+    expect((changes[0].interval?.high ?? 0) - changes[0].relative).toBeCloseTo(
+      (4.3027 * 0.02) / Math.sqrt(3) / mean,
+      5,
+    );
+    expect(repetition.rubbed.noun).toBe('3 drawdowns of one weigh-up');
+    expect(claim).toBe('film');
+  });
+
+  test('counts every drawdown alike, however many spots it was read at', () => {
+    const once = resolveColorants(
+      { drawdown: [tint(0), tint(0.1)] },
+      { drawdown: [tint(0.1), tint(0.3)] },
+      { colorants, white },
+    );
+    const nested = resolveColorants(
+      { drawdown: [{ spot: [tint(0), tint(0), tint(0)] }, tint(0.1)] },
+      { drawdown: [{ spot: [tint(0.1), tint(0.1)] }, tint(0.3)] },
+      { colorants, white: { spot: [white, white] } },
+    );
+    expect(nested.changes[0].relative).toBeCloseTo(once.changes[0].relative, 12);
+    expect(nested.changes[0].interval?.low).toBeCloseTo(once.changes[0].interval?.low ?? Number.NaN, 12);
+  });
+
+  test('has no interval from duplicates of one reading, and says whose scatter it borrows', () => {
+    const [a, b] = [tint(0.1), tint(0.11)];
+    const twice = resolveColorants({ spot: [tint(), tint()] }, { spot: [a, a] }, { colorants, white });
+    expect(twice.changes[0].interval).toBeUndefined();
+    expect(twice.warnings).toMatchObject([
+      { code: 'replicates-identical', path: 'unrubbed' },
+      { code: 'replicates-identical', path: 'rubbed' },
+    ]);
+    const single = resolveColorants(tint(), { spot: [a, b] }, { colorants, white });
+    expect(single.warnings).toMatchObject([{ code: 'scatter-borrowed', path: 'unrubbed' }]);
+    expect(single.changes[0].interval).toBeDefined();
+  });
+
+  test('comes back from JSON as it was, from spectra that did the same', () => {
+    const found = resolveColorants(tint(), tint(0.1), { colorants, white });
+    const [from, to, base] = JSON.parse(JSON.stringify([tint(), tint(0.1), white]));
+    expect(JSON.parse(JSON.stringify(found))).toEqual(found);
+    expect(resolveColorants(from, to, { colorants, white: base })).toEqual(found);
+    expect(found).toMatchObject({ kind: 'resolved-change', version: 1 });
+  });
+
   test('is refused, naming the path, for colorants that can not be told apart or are not there', () => {
     const sum = { name: 'violet', kOverS: BLUE.map((k, i) => 2 * k + 3 * RED[i]) };
     expect(() => resolveColorants(tint(), tint(), { colorants: [...colorants, sum] })).toThrow(
@@ -114,9 +170,21 @@ describe('the change of a tint on rubbing', () => {
   test('is refused, naming the path, for readings that do not belong together', () => {
     const options = { colorants, white };
     const short = createSpectrum({ start: 400, step: 10, values: [0.5, 0.5], scale: 'fraction' });
-    expect(() => resolveColorants([], tint(), options)).toThrow(fault('empty', 'unrubbed'));
-    expect(() => resolveColorants(tint(), [], options)).toThrow(fault('empty', 'rubbed'));
-    expect(() => resolveColorants(tint(), [tint(), short], options)).toThrow(fault('grid-mismatch', 'rubbed[1]'));
+    expect(() => resolveColorants({ spot: [] }, tint(), options)).toThrow(fault('empty', 'unrubbed.spot'));
+    expect(() => resolveColorants(tint(), { spot: [] }, options)).toThrow(fault('empty', 'rubbed.spot'));
+    expect(() => resolveColorants(tint(), { spot: [tint(), short] }, options)).toThrow(
+      fault('grid-mismatch', 'rubbed.spot[1]'),
+    );
+    expect(() => resolveColorants(tint(), tint(), { colorants, white: short })).toThrow(
+      fault('grid-mismatch', 'options.white'),
+    );
+    const list: unknown = [tint(), tint()];
+    expect(() => resolveColorants(tint(), list as Spectrum, options)).toThrow(fault('repetition-unstated', 'rubbed'));
+    const two = [tint(), tint()];
+    expect(() => resolveColorants({ drawdown: two }, { spot: two }, options)).toThrow(fault('wrong-length', 'rubbed'));
+    expect(() => resolveColorants({ drawdown: two }, { weighing: two }, options)).toThrow(
+      fault('level-misplaced', 'rubbed'),
+    );
     expect(() => resolveColorants(tint(), tint(), { colorants: [] })).toThrow(fault('empty', 'options.colorants'));
     expect(() => resolveColorants(tint(), tint(), { colorants: [{ name: 'blue', kOverS: [1] }] })).toThrow(
       fault('wrong-length', 'options.colorants[0].kOverS.length'),

@@ -26,7 +26,7 @@ const TINTS = {
 
 export const FITS: RoomContract = {
   // Give each a sound call in `calls`, make it pass, and take it out here; the list ends empty.
-  notYet: ['resolveColorants'],
+  notYet: [],
   calls: {
     addedKOverS: () => ({ args: [tint(0.2), tint(0)] }),
     // The residual tells how well the ladder was fitted, and is not read.
@@ -43,6 +43,14 @@ export const FITS: RoomContract = {
       optional: [2],
       options: [2],
       results: [0, 1],
+    }),
+    resolveColorants: () => ({
+      args: [
+        { spot: [tint(0.2), tint(0.21)] },
+        { spot: [tint(0.25), tint(0.26)] },
+        { colorants: [{ name: 'invented', kOverS: [1, 2, 3] }], white: tint(0) },
+      ],
+      options: [2],
     }),
     twoConstantStrength: () => ({
       args: [tint(0.2), tint(0.25), { colorant: fitColorantCoefficients(TINTS), notableDifference: 2 }],

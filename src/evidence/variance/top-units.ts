@@ -1,5 +1,5 @@
-import type { ReadRepeated, UnitTree } from '../../evidence/internal.js';
 import { mean } from '../../numeric/internal.js';
+import type { ReadRepeated, UnitTree } from '../readings/read-repeated.js';
 
 /**
  * The mean of each unit of the outermost level that was repeated, which alone says how figures scatter that were made anew; below

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Repeated } from '../../../src/evidence/index.js';
 import { readRepeated } from '../../../src/evidence/internal.js';
-import { topUnitMeans } from '../../../src/strength/scatter/top-units.js';
+import { topUnitMeans } from '../../../src/evidence/variance/top-units.js';
 
 /** The means of the top units of readings that are their own figures. */
 const meansOf = (given: Repeated<number>) => {
