@@ -132,7 +132,7 @@ function storageOf(
  * spectra as plain numbers; a typed array has no JSON of its own.
  */
 function summaryOf(
-  { matched: _, ...found }: StrengthResult,
+  { matched: _, repetition: _ofMeans, ...found }: StrengthResult,
   comparison: StrengthComparison | undefined,
 ): StrengthSummary {
   if (!comparison) return found;
