@@ -114,7 +114,28 @@ console.log('require: ΔE00', deltaE2000({ L: 50, a: 2.6772, b: -79.7751 }, { L:
   writeFileSync(
     join(folder, 'use.ts'),
     `${IMPORTS}
+import { adjustBatch } from 'tintladder/production';
+import { compareSides, type Repeated } from 'tintladder/evidence';
+import type { Spectrum } from 'tintladder/colorimetry';
+import type { StudyResult } from 'tintladder/study';
 const white = createSpectrum({ start: 400, step: 10, values: [0.5, 0.6], scale: 'fraction' });
+const side: Repeated<Spectrum> = { weighing: [white, white] };
+const surface = { external: 0.04, internal: 0.6, specular: 'included' } as const;
+export const rooms = {
+  strength: relativeTintingStrength(side, side, { criterion: 'tristimulus-y', viewing: D65_10, surface }).statement,
+  rubOut: assessRubOut({ spot: [white] }, { spot: [white] }, { viewing: D65_10, surface: 'none' }).outcome,
+  batch: adjustBatch({ percent: 104 }, { kind: 'colorant', mass: 100, correction: 'vehicle' }).addition,
+  evidence: compareSides([{ name: 'paint', reference: 'R', sides: { R: { weighing: [0, 0.01] }, A: { weighing: [0.1, 0.11] } } }]).kind,
+  curve: fitGrindCurve([{ time: 10, strength: 50 }, { time: 20, strength: 70 }, { time: 40, strength: 85 }, { time: 80, strength: 94 }]).kind,
+};
+export async function service(upload: ArrayBuffer, study: unknown): Promise<StudyResult | all.PlainError> {
+  try {
+    return await evaluateStudy(all.parseStudy(study), readMeasurements(upload).measurements);
+  } catch (error) {
+    if (error instanceof TintladderError) return error.toJSON();
+    throw error;
+  }
+}
 const percent: number = relativeTintingStrength(white, { spot: [white, white] }, { criterion: 'absorption-maximum', viewing: D65_10, surface: 'none' }).percent;
 const L: number = labFromSpectrum(white, D65_10).L;
 export const used = [percent, L, fitGrindCurve, assessRubOut, readMeasurements, evaluateStudy, renderMarkdown, all, TintladderError];

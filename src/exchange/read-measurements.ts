@@ -48,7 +48,7 @@ export function readMeasurements(
   const reader = READERS[format](checked, notes, (measurement) => measurements.push(measurement));
   for (const block of text.blocks()) reader.push(block);
   const tables = reader.end();
-  return { format, measurements, tables, warnings: notes.list() };
+  return { kind: 'measurement-file', version: 1, format, measurements, tables, warnings: notes.list() };
 }
 
 function bytesOf(input: ArrayBuffer | ArrayBufferView): Uint8Array {

@@ -19,6 +19,8 @@ export interface FilmPair {
 
 /** Kubelka-Munk coefficients of a film at one wavelength. */
 export interface FilmCoefficients {
+  readonly kind: 'film-coefficients';
+  readonly version: 1;
   /** K, per unit of thickness */
   readonly absorption: number;
   /** S, per unit of thickness */
@@ -40,8 +42,10 @@ export interface FilmPairSpectra {
 
 /** Kubelka-Munk coefficients of a film at each wavelength of its spectra. */
 export interface FilmCoefficientSpectra {
-  readonly absorption: Float64Array;
-  readonly scattering: Float64Array;
+  readonly kind: 'film-coefficient-spectra';
+  readonly version: 1;
+  readonly absorption: readonly number[];
+  readonly scattering: readonly number[];
   /** R infinity; absent if the film neither absorbs nor scatters at some wavelength */
   readonly opaqueReflectance?: Spectrum;
   readonly warnings: readonly Warning[];
@@ -75,7 +79,7 @@ export function filmCoefficients(pair: FilmPair): FilmCoefficients {
   assertPair(overBlack, overWhite, black, white, '');
   if (overWhite <= overBlack) throw opaque('film', overBlack, overWhite);
   const { notes, ...found } = solve(overBlack, overWhite, black, white, thickness, '');
-  return { ...found, warnings: gather(notes) };
+  return { kind: 'film-coefficients', version: 1, ...found, warnings: gather(notes) };
 }
 
 /**
@@ -113,8 +117,10 @@ export function filmCoefficientSpectra(pair: FilmPairSpectra): FilmCoefficientSp
   );
   const opaqueReflectance = opaqueSpectrum(overBlack, found);
   return {
-    absorption: Float64Array.from(found, (film) => film.absorption),
-    scattering: Float64Array.from(found, (film) => film.scattering),
+    kind: 'film-coefficient-spectra',
+    version: 1,
+    absorption: found.map((film) => film.absorption),
+    scattering: found.map((film) => film.scattering),
     ...(opaqueReflectance && { opaqueReflectance }),
     warnings: gather(found.flatMap((film) => film.notes)),
   };

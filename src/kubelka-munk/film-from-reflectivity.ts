@@ -41,7 +41,12 @@ export interface FilmAndReflectivitySpectra {
 export function filmCoefficientsFromReflectivity(film: FilmAndReflectivity): FilmCoefficients {
   assertObject(film, 'film', 'the readings of a film');
   assertThickness(film.thickness);
-  return { ...solve(film.reading, film.substrate, film.opaqueReflectance, film.thickness, ''), warnings: [] };
+  return {
+    kind: 'film-coefficients',
+    version: 1,
+    ...solve(film.reading, film.substrate, film.opaqueReflectance, film.thickness, ''),
+    warnings: [],
+  };
 }
 
 /**
@@ -70,8 +75,10 @@ export function filmCoefficientSpectraFromReflectivity(film: FilmAndReflectivity
   );
   const reflectivity = opaqueSpectrum(reading, found);
   return {
-    absorption: Float64Array.from(found, ({ absorption }) => absorption),
-    scattering: Float64Array.from(found, ({ scattering }) => scattering),
+    kind: 'film-coefficient-spectra',
+    version: 1,
+    absorption: found.map(({ absorption }) => absorption),
+    scattering: found.map(({ scattering }) => scattering),
     ...(reflectivity && { opaqueReflectance: reflectivity }),
     warnings: [],
   };

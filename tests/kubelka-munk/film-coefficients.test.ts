@@ -252,7 +252,7 @@ describe('K and S from one reading and the opaque layer', () => {
       opaqueReflectance: 0.3,
       thickness: 2,
     });
-    expect(none).toEqual({ absorption: 0, scattering: 0, opaqueReflectance: 0.3, warnings: [] });
+    expect(none).toMatchObject({ absorption: 0, scattering: 0, opaqueReflectance: 0.3, warnings: [] });
   });
 
   test('are refused where the reading says nothing, naming the place', () => {
