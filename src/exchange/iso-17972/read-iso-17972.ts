@@ -1,20 +1,18 @@
 import { TintladderError } from '../../core/index.js';
 import { nearest } from '../conditions/read-condition.js';
 import { toConditions, viewingOf } from '../conditions/stated-parts.js';
-import type { Emit, ReaderOptions } from '../measurement/format-contract.js';
 import type { MeasurementTable } from '../measurement/measurement.js';
 import { quantityInProse } from '../quantity/quantity-text.js';
 import type { ReflectanceScale } from '../quantity/reflectance-scale.js';
 import { unsupportedQuantity } from '../quantity/unsupported-quantity.js';
 import { sumBands } from '../table/bands.js';
 import type { Triple } from '../table/coordinates.js';
-import { createFileContext, type FileContext, settleFile } from '../table/file-context.js';
+import type { FileContext } from '../table/file-context.js';
 import { isLeftOut } from '../table/left-out.js';
 import type { RawColour } from '../table/raw-reading.js';
 import { createTableReader, type TableReader } from '../table/table-reader.js';
+import { wholeTextReader } from '../table/whole-text-reader.js';
 import { type NumberStyle, notANumber, parseFileNumber } from '../text/file-number.js';
-import type { Notes } from '../text/notes.js';
-import { gatherText, type TextSink } from '../text/text-sink.js';
 import { type OrderedGrid, orderWavelengths } from '../wavelength/wavelength-grid.js';
 import { type ColourSpecification, readColourSpecifications } from './colour-specification.js';
 import { fieldsOf, takeField } from './object-fields.js';
@@ -33,16 +31,7 @@ const WHITE = 100;
  * its wavelengths, and the faults of its values
  * @see ISO 17972-1 and ISO 17972-4, Graphic technology: colour data exchange format (CxF/X)
  */
-export function createIso17972Reader(
-  options: ReaderOptions,
-  notes: Notes,
-  emit: Emit,
-): TextSink<readonly MeasurementTable[]> {
-  return gatherText((text) => {
-    const file = createFileContext(options, notes, emit);
-    return settleFile(file, readText(text, file));
-  });
-}
+export const createIso17972Reader = /* @__PURE__ */ wholeTextReader(readText);
 
 function readText(text: string, file: FileContext): () => readonly MeasurementTable[] {
   const root = parseXml(text);

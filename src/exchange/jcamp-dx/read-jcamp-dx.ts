@@ -2,19 +2,18 @@ import type { Conditions } from '../../colorimetry/index.js';
 import { TintladderError } from '../../core/index.js';
 import { conditionKey } from '../conditions/condition-key.js';
 import { toConditions } from '../conditions/stated-parts.js';
-import type { Emit, ReaderOptions } from '../measurement/format-contract.js';
 import type { MeasurementTable } from '../measurement/measurement.js';
 import { quantityTaken } from '../quantity/quantity-taken.js';
 import { parseQuantity } from '../quantity/quantity-text.js';
 import { noteTurned, toReflectance } from '../quantity/to-reflectance.js';
 import { unsupportedQuantity } from '../quantity/unsupported-quantity.js';
 import { sumBands } from '../table/bands.js';
-import { createFileContext, type FileContext, settleFile } from '../table/file-context.js';
+import type { FileContext } from '../table/file-context.js';
 import { isLeftOut } from '../table/left-out.js';
 import { NO_CONTEXT, readRemarks } from '../table/preamble.js';
 import { createTableReader, type TableReader } from '../table/table-reader.js';
+import { wholeTextReader } from '../table/whole-text-reader.js';
 import type { Notes } from '../text/notes.js';
-import { gatherText, type TextSink } from '../text/text-sink.js';
 import { orderWavelengths } from '../wavelength/wavelength-grid.js';
 import { readCurve } from './curve.js';
 import { type Block, type LabelledRecord, normaliseLabel, readBlocks } from './records.js';
@@ -34,16 +33,7 @@ const INSTRUMENT_RECORDS = ['SPECTROMETERDATASYSTEM', 'INSTRUMENT'];
  * record; `count-mismatch`, `truncated`, `malformed`, and the faults of its values
  * @see McDonald & Wilks (1988), Appl. Spectrosc. 42, 151-162; Lampen, Hillig, Davies & Linscheid (1994), Appl. Spectrosc. 48, 1545-1552
  */
-export function createJcampDxReader(
-  options: ReaderOptions,
-  notes: Notes,
-  emit: Emit,
-): TextSink<readonly MeasurementTable[]> {
-  return gatherText((text) => {
-    const file = createFileContext(options, notes, emit);
-    return settleFile(file, readText(text, file));
-  });
-}
+export const createJcampDxReader = /* @__PURE__ */ wholeTextReader(readText);
 
 function readText(text: string, file: FileContext): () => readonly MeasurementTable[] {
   const blocks = readBlocks(text);
