@@ -65,8 +65,8 @@ export function createRowSplitter(delimiter: Delimiter, sink: RowSink): RowSplit
 function badQuotes(line: number, column: number): TintladderError {
   return new TintladderError('malformed', {
     path: cellPlace(line, column),
-    received: 'a quoted field that does not end at a delimiter or a line break',
-    expected: 'a closing quote',
+    received: '"',
+    expected: 'a quoted field that ends at a delimiter or a line break',
     hint: 'Double the quotes inside a quoted field.',
   });
 }

@@ -26,8 +26,8 @@ export function parseXml(text: string): XmlElement {
   if (declaration >= 0) {
     throw new TintladderError('malformed', {
       path: placeAt(text, declaration),
-      received: 'a document type or entity declaration',
-      expected: 'XML without one',
+      received: text.slice(declaration, declaration + 60),
+      expected: 'XML without document type and entity declarations',
     });
   }
   const valid = XMLValidator.validate(text);
@@ -55,7 +55,7 @@ export function parseXml(text: string): XmlElement {
   if (!root)
     throw new TintladderError('malformed', {
       path: 'line 1, column 1',
-      received: 'no element',
+      received: text,
       expected: 'an element',
     });
   return root;

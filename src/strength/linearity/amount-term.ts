@@ -4,6 +4,8 @@ import type { AmountExponent, ExponentBasis } from './amount-exponent.js';
 
 /** The systematic term of a strength over unequal amounts. */
 export interface AmountTerm {
+  readonly kind: 'amount-term';
+  readonly version: 1;
   /** Strength corrected by the exponent itself, %, with the strengths that its bounds give */
   readonly percent: number;
   readonly low: number;
@@ -71,6 +73,8 @@ export function amountTerm(
   const half = Math.hypot(ofAmounts, ofStrength);
   const [low, high] = [100 * Math.exp(centre - half), 100 * Math.exp(centre + half)];
   return {
+    kind: 'amount-term',
+    version: 1,
     percent: 100 * Math.exp(centre),
     low,
     high,
