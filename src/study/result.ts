@@ -128,7 +128,7 @@ export interface PackageResult {
   readonly missing: readonly MissingFigure[];
   /** The value that ranks it, the worst over its paints; absent if it was not measured. */
   readonly rankValue?: number;
-  /** Most readings a side that any undecided figure needs. */
+  /** Most readings per side that any undecided figure needs. */
   readonly readingsNeeded?: number;
   readonly letDown?: LetDown;
 }

@@ -23,6 +23,7 @@ export interface ScaleDecision {
   settle(): void;
 }
 
+/** Decides the scale of a file that states none, from the highest value of all its spectra. */
 export function createScaleDecision(notes: Notes): ScaleDecision {
   let scale: ReflectanceScale | undefined;
   let highestOfAll = Number.NEGATIVE_INFINITY;

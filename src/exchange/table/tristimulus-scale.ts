@@ -16,6 +16,7 @@ export interface TristimulusScale {
   settle(): void;
 }
 
+/** Decides whether the X, Y, Z of a file are written for a white of 1 or of 100, from their highest values. */
 export function createTristimulusScale(notes: Notes): TristimulusScale {
   let factor: number | undefined;
   let first = '';
