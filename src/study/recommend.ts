@@ -48,10 +48,8 @@ export function recommend(
         ? 'in both paints'
         : `in all ${study.paints.length} paints`;
   const worst = study.paints.length > 1 ? ', in the paint where it does worst,' : '';
-  const subject =
-    best?.claim && best.claim !== 'package'
-      ? `The ${quantityName(ranking.by)} of ${CLAIM_NOUNS[best.claim]}`
-      : `Its ${quantityName(ranking.by)}`;
+  const population = best?.claim && best.claim !== 'package' ? CLAIM_NOUNS[best.claim] : undefined;
+  const subject = population ? `The ${quantityName(ranking.by)} of ${population}` : `Its ${quantityName(ranking.by)}`;
   const figure = best ? ` ${subject}${worst} is ${quoteEstimate(best, best.unit)}` : '';
   const lead =
     second === undefined
@@ -61,7 +59,7 @@ export function recommend(
   return {
     package: first,
     ...(leadProven !== undefined && { leadProven }),
-    headline: `${meets}${second === undefined ? '' : leadWords(leadProven, quantityName(ranking.by), nameOf(second))}.`,
+    headline: `${meets}${second === undefined ? '' : leadWords(leadProven, quantityName(ranking.by), nameOf(second), population)}.`,
     statement: [
       `${meets}.${figure ? `${figure}${lead}` : ''}`,
       ...setWords(set, ranking, nameOf),
@@ -102,10 +100,15 @@ function leaderWords(
 }
 
 /** How the lead over the next package goes into the one sentence of the answer; nothing where no interval tells. */
-function leadWords(proven: boolean | undefined, quantity: string, next: string): string {
+function leadWords(
+  proven: boolean | undefined,
+  quantity: string,
+  next: string,
+  population: string | undefined,
+): string {
   if (proven === undefined) return '';
   return proven
-    ? `, and its lead in ${quantity} over ${next} is proven`
+    ? `, and its lead in ${quantity} over ${next} is proven${population ? ` for ${population}` : ''}`
     : `; that it leads in ${quantity} over ${next} is not proven`;
 }
 
